@@ -1,0 +1,2 @@
+/** A place or a direction in the plane: mm, y a quarter turn counter-clockwise from x. */
+export type Point = { readonly x: number; readonly y: number };

@@ -1,0 +1,11 @@
+/** The tolerances of the geometry, in mm, each with its one meaning. No other number of this kind stands elsewhere. */
+export const tolerance = {
+  /** Two places nearer than this are the same place: what exact results are held to. */
+  exact: 1e-6,
+  /** Ends of a drawn outline nearer than this are joined when an outline is cleaned. */
+  join: 1e-3,
+  /** How far arcs may stray from the fair curve that they stand for. */
+  fair: 0.01,
+  /** How far a mesh may stray from the surface that it stands for, unless asked otherwise. */
+  chord: 0.01,
+} as const;
