@@ -1,0 +1,35 @@
+import type { Overrule } from "../order/spec.ts";
+import type { Model } from "../workshop/model.ts";
+import type { Check, Finding } from "./check.ts";
+import { includedAngle } from "./included-angle.ts";
+import { nutPitch } from "./nut-pitch.ts";
+import { playableGap } from "./playable-gap.ts";
+import { wallBetween } from "./wall-between.ts";
+
+/** Every check that there is. */
+export const checks: readonly Check[] = [
+  playableGap("nut"),
+  playableGap("bridge"),
+  nutPitch,
+  wallBetween("nut"),
+  wallBetween("bridge"),
+  includedAngle,
+];
+
+/** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */
+export function findings(model: Model, all: readonly Check[] = checks): Finding[] {
+  return all
+    .map(({ id, of }): Finding => ({ id, ...of(model) }))
+    .map((finding) => overruled(finding, model.spec.overrule))
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
+  const reason = overrules.find(({ check }) => check === finding.id)?.reason;
+  return finding.status === "refuse" && reason !== undefined ? { ...finding, overruled: reason } : finding;
+}
+
+/** Whether a finding keeps its files from being written. */
+export function refuses({ status, overruled }: Finding): boolean {
+  return status === "refuse" && overruled === undefined;
+}

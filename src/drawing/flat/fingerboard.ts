@@ -1,0 +1,42 @@
+import { boardWidth, type Taper } from "../../instrument/fingerboard/taper.ts";
+import type { Path } from "../../geometry/path.ts";
+import { step } from "../../step/step.ts";
+import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
+
+/** What a fingerboard's drawing shows; mm. */
+export type FingerboardInput = {
+  readonly hand: "right" | "left";
+  readonly path: Path;
+  readonly taper: Taper;
+  readonly stringLength: number;
+  readonly strings: readonly { readonly name: string; readonly nut: number; readonly bridge: number }[];
+  readonly stations: readonly number[];
+};
+
+/** The fingerboard from the front, head at the left, with its centreline, string lines and stations for reference. */
+export const fingerboardFlat = step("outline.fingerboard", 1, (given: FingerboardInput): Flat => {
+  const { hand, path, taper, stringLength, strings, stations } = given;
+  const { length } = taper;
+  const note = (text: string, x: number, y: number) => {
+    return { text, x, y, height: letterHeight, turn: 0, align: "left" } as const;
+  };
+  const across = (x: number) => boardWidth(taper, x) / 2;
+  const lines = strings.map(({ nut, bridge }) => {
+    return lineBetween(0, nut, length, nut + ((bridge - nut) * length) / stringLength);
+  });
+  const marks = stations.map((x) => lineBetween(x, -across(x), x, across(x)));
+  const flat: Flat = {
+    shapes: [
+      { layer: layers.outer, path },
+      { layer: layers.part, path },
+      ...[lineBetween(0, 0, length, 0), ...lines, ...marks].map((line) => ({ layer: layers.note, path: line })),
+    ],
+    notes: [
+      ...strings.map(({ name, nut, bridge }) => {
+        return note(name, length + 2, nut + ((bridge - nut) * length) / stringLength - letterHeight / 2);
+      }),
+      ...stations.map((x) => note(`x ${x}`, x + 0.8, across(taper.length) + 2)),
+    ],
+  };
+  return hand === "left" ? turnedOver(flat, "y") : flat;
+});

@@ -1,0 +1,50 @@
+import { valueOf } from "../../order/spec.ts";
+import type { Answer, Store } from "../../step/store.ts";
+import type { Model } from "../../workshop/model.ts";
+import { bridgeFlat } from "./bridge.ts";
+import { fingerboardFlat } from "./fingerboard.ts";
+import type { Flat } from "./flat.ts";
+import { nutFlat } from "./nut.ts";
+
+/** A machine file of a pack: its name without ending, its folder, what it shows and from where it is seen. */
+export type FlatFile = {
+  readonly name: string;
+  readonly folder: "outlines";
+  readonly part: string;
+  readonly what: string;
+  readonly seenFrom: "front" | "tail";
+  readonly of: (model: Model, store: Store) => Answer<Flat>;
+};
+
+/** Every flat machine file, in the order in which a pack lists them. */
+export const flatFiles: readonly FlatFile[] = [
+  {
+    ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
+    what: "fingerboard outline with centreline, string lines and stations",
+    of: ({ spec, instrument: { board, taper, layout } }, store) => {
+      if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
+      return store.answer(fingerboardFlat, {
+        ...{ hand: spec.hand, path: board.path, taper, stringLength: valueOf(spec, "string.length") },
+        strings: spec.strings.map(({ name }, i) => ({ name, nut: layout.nut[i]!, bridge: layout.bridge[i]! })),
+        stations: spec.stations.fingerboard,
+      });
+    },
+  },
+  {
+    ...{ name: "nut", folder: "outlines", part: "nut", seenFrom: "tail" },
+    what: "nut blank with the places, widths and depths of its slots",
+    of: ({ spec, instrument }, store) =>
+      store.answer(nutFlat, { hand: spec.hand, nut: instrument.nut, names: spec.strings.map(({ name }) => name) }),
+  },
+  {
+    ...{ name: "bridge", folder: "outlines", part: "bridge", seenFrom: "tail" },
+    what: "bridge outline in its flat face, with crown and string notches",
+    of: ({ spec, instrument: { bridge, crownFace } }, store) => {
+      if (bridge.kind !== "ok") throw new RangeError(`the bridge has no outline: ${bridge.kind}`);
+      const holes = bridge.holes.map(({ size, path }) => ({ size, path }));
+      const names = spec.strings.map(({ name }) => name);
+      const { cut, finished } = bridge;
+      return store.answer(bridgeFlat, { hand: spec.hand, cut, finished, holes, notches: crownFace.notches, names });
+    },
+  },
+];

@@ -1,0 +1,39 @@
+import { circle } from "../../geometry/circle.ts";
+import type { Path, PathPoint } from "../../geometry/path.ts";
+import type { SpecFace } from "../../order/spec.ts";
+import { step } from "../../step/step.ts";
+import { ringOf } from "../ring.ts";
+import type { CrownFace } from "./face.ts";
+
+/** The face as the design has it, and the crown in the bridge's own axes; mm. */
+export type BridgeInput = { readonly face: SpecFace; readonly crown: CrownFace };
+
+/**
+ * The bridge in its flat tail-side face, seen from the tail: first axis y (treble positive), second up from the core's
+ * front, mm. `cut` has the smooth crown, `finished` the notched one; both counter-clockwise.
+ */
+export type BridgeOutline =
+  | {
+      readonly kind: "ok";
+      readonly cut: Path;
+      readonly finished: Path;
+      readonly holes: readonly { readonly id: string; readonly size: number; readonly path: Path }[];
+    }
+  | { readonly kind: "no-curve" | "beside-arc"; readonly edge: string }
+  | { readonly kind: "no-room"; readonly edge: string; readonly most: number };
+
+/** The bridge's outlines: the design's ring of edges, from the foot's bass end, round the crown. */
+export const bridgeOutline = step("bridge.outline", 1, ({ face, crown }: BridgeInput): BridgeOutline => {
+  const shift = face.along / 2;
+  const into = (points: readonly PathPoint[]) => points.map((point) => ({ ...point, x: point.x + shift }));
+  const back = (path: Path): Path => ({ ...path, points: path.points.map((point) => ({ ...point, x: point.x - shift })) });
+  const cut = ringOf(face, { "bridge.crown": into(crown.smooth) });
+  const finished = ringOf(face, { "bridge.crown": into(crown.notched) });
+  if (cut.kind !== "ok") return cut;
+  if (finished.kind !== "ok") return finished;
+  const holes = face.holes.map(({ id, at: [x, y], size }) => ({
+    ...{ id, size },
+    path: circle({ x: x - shift, y }, size / 2),
+  }));
+  return { kind: "ok", cut: back(cut.path), finished: back(finished.path), holes };
+});

@@ -1,0 +1,89 @@
+import { type Spec, valueOf } from "../order/spec.ts";
+import { lazy } from "../step/lazy.ts";
+import type { Store } from "../step/store.ts";
+import { bridgeCrown, type Crown } from "./bridge/crown.ts";
+import { type CrownFace, crownFace } from "./bridge/face.ts";
+import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
+import type { CoreFrame } from "./core/frame.ts";
+import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
+import { type BoardSurface, boardTaper, type Taper } from "./fingerboard/taper.ts";
+import { type NutBlank, nutBlank } from "./nut/blank.ts";
+import { type StringHeights, stringHeights } from "./strings/heights.ts";
+import { type StringLayout, stringLayout } from "./strings/layout.ts";
+import { type StringRuns, stringRuns } from "./strings/runs.ts";
+import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
+
+/** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
+export type Instrument = {
+  readonly core: CoreFrame;
+  readonly layout: StringLayout;
+  readonly taper: Taper;
+  readonly surface: BoardSurface;
+  readonly heights: StringHeights;
+  readonly runs: StringRuns;
+  readonly crown: Crown;
+  readonly crownFace: CrownFace;
+  readonly exits: TailpieceExits;
+  readonly board: BoardOutline;
+  readonly nut: NutBlank;
+  readonly bridge: BridgeOutline;
+};
+
+/**
+ * The instrument of a spec. Each getter is one step, answered by the store.
+ *
+ * A spec whose dimensions contradict each other gives numbers that are none; contradictions.ts finds those beforehand.
+ */
+export function instrument(spec: Spec, store: Store): Instrument {
+  const of = (id: string) => valueOf(spec, id);
+  const diameters = spec.strings.map(({ diameter }) => diameter);
+  const stringLength = of("string.length");
+  const passing = (where: "nut" | "bridge") =>
+    diameters.map((diameter, i) => ({ y: own.layout[where][i]!, z: own.heights[where][i]!, diameter }));
+  const own: Instrument = lazy<Instrument>({
+    core: () => ({ start: of("core.start"), drop: of("core.drop"), slope: of("core.slope") }),
+    layout: () =>
+      store.answer(stringLayout, { nutGap: of("nut.gap"), bridgeSpread: of("bridge.spread"), diameters }).value,
+    taper: () =>
+      store.answer(boardTaper, {
+        ...{ stringLength, boardLength: of("fingerboard.length") },
+        ...{ nutSpread: own.layout.nutSpread, bridgeSpread: own.layout.bridgeSpread },
+        ...{ nutMargin: of("nut.margin"), endMargin: of("fingerboard.margin.end") },
+      }).value,
+    surface: () => ({ taper: own.taper, radius: of("fingerboard.radius"), edge: of("fingerboard.edge") }),
+    heights: () =>
+      store.answer(stringHeights, {
+        ...{ stringLength, nut: own.layout.nut, bridge: own.layout.bridge, diameters, board: own.surface },
+        clearance: {
+          nut: { high: of("string.clearance.nut.high"), low: of("string.clearance.nut.low") },
+          end: { high: of("string.clearance.end.high"), low: of("string.clearance.end.low") },
+        },
+      }).value,
+    runs: () => {
+      const place = ({ y, z }: { y: number; z: number }) => ({ y, z });
+      const [nut, bridge] = [passing("nut").map(place), passing("bridge").map(place)];
+      return store.answer(stringRuns, { stringLength, nut, bridge }).value;
+    },
+    crown: () => {
+      const { bridge: across } = own.layout;
+      return store.answer(bridgeCrown, { stringLength, across, heights: own.heights.bridge, core: own.core }).value;
+    },
+    crownFace: () => {
+      const { centre, radius } = own.crown;
+      return store.answer(crownFace, {
+        ...{ stringLength, core: own.core, tilt: of("bridge.tilt"), margin: of("bridge.margin") },
+        ...{ crown: { centre, radius }, strings: passing("bridge") },
+      }).value;
+    },
+    exits: () =>
+      store.answer(tailpieceExits, {
+        ...{ stringLength, heights: own.heights.bridge, core: own.core },
+        ...{ tailpieceHeight: of("tailpiece.height"), afterlength: of("afterlength") },
+      }).value,
+    board: () => store.answer(boardOutline, { taper: own.taper, corner: of("fingerboard.corner") }).value,
+    nut: () =>
+      store.answer(nutBlank, { width: own.taper.nut, allowance: of("nut.allowance"), strings: passing("nut") }).value,
+    bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
+  });
+  return own;
+}

@@ -1,0 +1,55 @@
+import { step } from "../../step/step.ts";
+
+/** Lengths in mm; diameters from the highest string to the lowest. */
+export type LayoutInput = {
+  readonly nutGap: number;
+  readonly bridgeSpread: number;
+  readonly diameters: readonly number[];
+};
+
+/**
+ * Where the strings' centres lie along y, mm, highest string first. The highest lies on the treble side, y positive; outer
+ * centres lie at half the spread either side of the centreline.
+ */
+export type StringLayout = {
+  readonly nut: readonly number[];
+  readonly bridge: readonly number[];
+  readonly nutSpread: number;
+  readonly bridgeSpread: number;
+  readonly nutGap: number;
+  readonly bridgeGap: number;
+};
+
+/** What the strings themselves take up of a spread: whole diameters between, half of each outer one; mm. */
+export function takenByStrings(diameters: readonly number[]): number {
+  const all = diameters.reduce((sum, d) => sum + d, 0);
+  return all - (diameters[0]! + diameters.at(-1)!) / 2;
+}
+
+/** Centres with equal gaps between the strings' skins: two neighbours are gap + (d1 + d2) / 2 apart. */
+function centres(gap: number, diameters: readonly number[]): number[] {
+  const spread = gap * (diameters.length - 1) + takenByStrings(diameters);
+  let y = spread / 2;
+  return diameters.map((d, i) => {
+    if (i > 0) y -= gap + (diameters[i - 1]! + d) / 2;
+    return y;
+  });
+}
+
+/** String centres at nut and bridge: the nut from its gap, the bridge from its spread. */
+export const stringLayout = step("strings.layout", 1, ({ nutGap, bridgeSpread, diameters }: LayoutInput): StringLayout => {
+  const gaps = diameters.length - 1;
+  const bridgeGap = (bridgeSpread - takenByStrings(diameters)) / gaps;
+  return {
+    nut: centres(nutGap, diameters),
+    bridge: centres(bridgeGap, diameters),
+    nutSpread: nutGap * gaps + takenByStrings(diameters),
+    ...{ bridgeSpread, nutGap, bridgeGap },
+  };
+});
+
+/** A string centre's y where it passes x, mm; `length` is the string length along x. */
+export function stringAcross(layout: Pick<StringLayout, "nut" | "bridge">, string: number, x: number, length: number) {
+  const from = layout.nut[string]!;
+  return from + ((layout.bridge[string]! - from) * x) / length;
+}

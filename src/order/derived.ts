@@ -1,0 +1,26 @@
+/** A dimension that is worked out and can't be set: the form of its name, and the settable ones to change instead. */
+export type Derived = { readonly form: RegExp; readonly from: readonly string[] };
+
+/** What every worked-out dimension follows from, for whoever tries to set one. */
+export const derived: readonly Derived[] = [
+  { form: /^string\.[A-Z][#b]?\d\.length$/, from: ["string.length", "nut.gap", "bridge.spread"] },
+  { form: /^string\.[A-Z][#b]?\d\.tension$/, from: ["string.length", "the string's mass per length and pitch"] },
+  { form: /^string\.[A-Z][#b]?\d\.pitch$/, from: ["the string's entry in the order or in strings.yaml"] },
+  { form: /^string\.angle$/, from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"] },
+  { form: /^nut\.(spread|pitch)$/, from: ["nut.gap", "the strings' diameters"] },
+  { form: /^nut\.width$/, from: ["nut.gap", "nut.margin", "the strings' diameters"] },
+  { form: /^nut\.height$/, from: ["fingerboard.edge", "fingerboard.radius", "string.clearance.nut.high"] },
+  { form: /^bridge\.(gap|pitch)$/, from: ["bridge.spread", "the strings' diameters"] },
+  { form: /^bridge\.radius$/, from: ["fingerboard.radius", "bridge.spread", "string.clearance.end.high"] },
+  { form: /^bridge\.(top|height)$/, from: ["string.clearance.end.high", "fingerboard.radius", "core.slope"] },
+  { form: /^bridge\.included-angle$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
+  { form: /^tailpiece\.(angle|exit)$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
+  { form: /^fingerboard\.width\.(nut|\d+)$/, from: ["nut.gap", "nut.margin", "fingerboard.margin.end"] },
+  { form: /^fingerboard\.width\.end$/, from: ["bridge.spread", "fingerboard.margin.end", "fingerboard.length"] },
+  { form: /^fingerboard\.(thickness|crown)\.(nut|end)$/, from: ["fingerboard.edge", "fingerboard.radius"] },
+];
+
+/** What a dimension follows from, when it is a worked-out one. */
+export function followsFrom(id: string): readonly string[] | undefined {
+  return derived.find(({ form }) => form.test(id))?.from;
+}

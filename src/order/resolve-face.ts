@@ -1,0 +1,62 @@
+import { type Checked, type Problem, quoted } from "./problem.ts";
+import { readQuantity } from "./quantity.ts";
+import type { WrittenFace } from "./schema/face.ts";
+import type { Measure } from "./schema/measure.ts";
+import type { FramePoint, SpecFace, SpecValue } from "./spec.ts";
+import type { Written } from "./yaml.ts";
+
+type Values = { readonly [id: string]: SpecValue };
+
+/**
+ * A face's outline in mm: each measure a length, a fraction of the side of the frame that it stands along, or taken from a
+ * dimension. `path` says where the face stands in its file. A corner and a hole's size are fractions of the frame's
+ * `along` side.
+ */
+export function resolveFace(
+  face: WrittenFace,
+  values: Values,
+  written: Written,
+  path: readonly PropertyKey[],
+): Checked<SpecFace> {
+  const problems: Problem[] = [];
+  const dimension = (id: string, where: readonly PropertyKey[]): number => {
+    const value = values[id]?.value;
+    if (value === undefined) problems.push(problem(written, [...path, ...where], id, "a dimension that can be set"));
+    return value ?? 0;
+  };
+  const along = dimension(face.frame.along, ["frame", "along"]);
+  const out = dimension(face.frame.out, ["frame", "out"]);
+  const length = (measure: Measure, side: number, where: readonly PropertyKey[]): number => {
+    if (typeof measure === "string") {
+      const share = readQuantity(measure, "number");
+      if (share.ok) return share.value * side;
+      const read = readQuantity(measure, "length");
+      if (!read.ok) problems.push(problem(written, [...path, ...where], measure, read.allowed));
+      return read.ok ? read.value : 0;
+    }
+    if ("dim" in measure) return dimension(measure.dim, where);
+    return dimension(measure.of, where) * measure.part + (measure.plus ?? 0);
+  };
+  const point = ([x, y]: readonly [Measure, Measure], where: readonly PropertyKey[]): FramePoint => {
+    return [length(x, along, [...where, 0]), length(y, out, [...where, 1])];
+  };
+  const edges = face.edges.map((edge, i) => ({
+    id: edge.id,
+    to: edge.to === undefined ? null : point(edge.to, ["edges", i, "to"]),
+    through: (edge.through ?? []).map((place, k) => point(place, ["edges", i, "through", k])),
+    follows: edge.follows ?? null,
+    corner: edge.corner === undefined ? 0 : length(edge.corner, along, ["edges", i, "corner"]),
+    joined: typeof edge.use === "object" ? edge.use.joined : null,
+  }));
+  const holes = (face.holes ?? []).map((hole, i) => ({
+    id: hole.id,
+    at: point(hole.at, ["holes", i, "at"]),
+    size: length(hole.size, along, ["holes", i, "size"]),
+  }));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { along, out, edges, holes } };
+}
+
+function problem(written: Written, path: readonly PropertyKey[], found: string, allowed: string): Problem {
+  const hint = "12 mm, 0.62, { dim: NAME } or { part: 0.5, of: NAME, plus: 3 mm }";
+  return { code: "type", position: written.at(path), name: path.map(String).join("."), found: quoted(found), allowed, hint };
+}

@@ -1,0 +1,143 @@
+import { catalogue, type Settable, settables } from "./catalogue.ts";
+import { followsFrom } from "./derived.ts";
+import { didYouMean } from "./nearest.ts";
+import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
+import { quantityText, readQuantity } from "./quantity.ts";
+import type { Count } from "./schema/counts.ts";
+import type { DesignFile, WrittenDimension } from "./schema/design.ts";
+import type { Reference } from "./schema/measure.ts";
+import type { Source, SpecValue } from "./spec.ts";
+import type { Written } from "./yaml.ts";
+
+/** A value that somebody wants in place of the design's. */
+export type Wish = {
+  readonly id: string;
+  readonly text: string;
+  readonly source: Source;
+  readonly position: Position;
+  readonly keyPosition: Position;
+};
+
+type Values = { readonly [id: string]: SpecValue };
+
+/**
+ * Every settable dimension of a design at one string count, with what the order and the options put in its place.
+ *
+ * A later wish for the same dimension wins. References are worked out after the wishes, so what follows a changed dimension
+ * moves with it. Problems: a name that is unknown or derived, a value that can't be read or is out of the design's range, a
+ * reference that leads back to itself, a design without a value for this count.
+ */
+export function resolveValues(
+  design: DesignFile,
+  written: Written,
+  count: Count,
+  wishes: readonly Wish[],
+): Checked<Values> {
+  const problems: Problem[] = [];
+  const wished = new Map<string, { value: number; wish: Wish }>();
+  for (const wish of wishes) {
+    const read = readWish(wish);
+    if (read.ok) wished.set(wish.id, { value: read.value, wish });
+    else problems.push(...read.problems);
+  }
+  const values: { [id: string]: SpecValue } = {};
+  const settle = (entry: Settable, waiting: readonly string[]): number | undefined => {
+    const done = values[entry.id];
+    if (done !== undefined) return done.value;
+    const form = design.dimensions[entry.id] as WrittenDimension;
+    const position = written.at(["dimensions", entry.id, "value"]);
+    if (waiting.includes(entry.id)) {
+      problems.push(circle(entry.id, [...waiting, entry.id], position));
+      return undefined;
+    }
+    const given = wished.get(entry.id);
+    const own = given?.value ?? atCount(form.value, count);
+    const value = isReference(own) ? follow(own, [...waiting, entry.id]) : own;
+    const [least, most] = [atCount(form.least, count), atCount(form.most, count)];
+    if (value === undefined || least === undefined || most === undefined) {
+      if (!problems.some(({ name }) => name === entry.id)) problems.push(noValue(entry.id, count, position));
+      return undefined;
+    }
+    const source = given?.wish.source ?? (isPerCount(form.value) ? "string count" : "design");
+    const { tolerance } = form;
+    values[entry.id] = {
+      ...{ id: entry.id, kind: entry.kind, value, least, most, tolerance, purpose: form.for, source },
+      position: given?.wish.position ?? position,
+    };
+    return value;
+  };
+  const follow = (reference: Reference, waiting: readonly string[]): number | undefined => {
+    const name = "dim" in reference ? reference.dim : reference.of;
+    const entry = settables.get(name);
+    if (entry === undefined) {
+      const id = waiting.at(-1)!;
+      problems.push(unknown(id, name, written.at(["dimensions", id, "value"])));
+      return undefined;
+    }
+    const whole = settle(entry, waiting);
+    if (whole === undefined || "dim" in reference) return whole;
+    return whole * reference.part + (reference.plus ?? 0);
+  };
+  for (const entry of catalogue) settle(entry, []);
+  problems.push(...Object.values(values).flatMap(outOfRange));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: values };
+}
+
+function isReference(value: unknown): value is Reference {
+  return typeof value === "object" && value !== null && ("dim" in value || "part" in value);
+}
+
+function isPerCount<T>(value: T | { [count in Count]?: T | undefined }): value is { [count in Count]?: T } {
+  return typeof value === "object" && value !== null && !isReference(value);
+}
+
+function atCount<T extends number | Reference>(value: T | { [count in Count]?: T | undefined }, count: Count) {
+  return isPerCount(value) ? value[count] : (value as T);
+}
+
+function readWish({ id, text, position, keyPosition }: Wish): Checked<number> {
+  const entry = settables.get(id);
+  if (entry === undefined) {
+    const from = followsFrom(id);
+    if (from === undefined) return { ok: false, problems: [unknown(id, id, keyPosition)] };
+    const what = { code: "derived", position: keyPosition, name: id, found: "a derived dimension" } as const;
+    const hint = `${id} follows from ${from.join(", ")}: change one of these`;
+    return { ok: false, problems: [{ ...what, allowed: "a dimension that can be set", hint }] };
+  }
+  const read = readQuantity(text, entry.kind);
+  if (read.ok) return read;
+  const found = text === "" ? "nothing" : quoted(text);
+  return { ok: false, problems: [{ code: read.code, position, name: id, found, allowed: read.allowed, hint: read.hint }] };
+}
+
+function unknown(id: string, found: string, position: Position): Problem {
+  const known = [...settables.keys()];
+  const allowed = "a dimension that can be set";
+  return {
+    ...{ code: "unknown-name", position, name: id, found: quoted(found), allowed },
+    hint: didYouMean(found, known, "README.md lists them all"),
+  };
+}
+
+function circle(id: string, way: readonly string[], position: Position): Problem {
+  const hint = "give one of them a value of its own";
+  const found = way.slice(way.indexOf(id)).join(" from ");
+  return { code: "contradiction", position, name: id, found, allowed: "a value that doesn't follow from itself", hint };
+}
+
+function noValue(id: string, count: Count, position: Position): Problem {
+  const hint = `add ${count}: to its value, least and most`;
+  return { code: "missing", position, name: id, found: `no value for ${count} strings`, allowed: "one a string count", hint };
+}
+
+function outOfRange({ id, kind, value, least, most, source, position }: SpecValue): Problem[] {
+  const sense = settables.get(id)!;
+  const [low, high] = [Math.max(least, sense.least), Math.min(most, sense.most)];
+  if (value >= low && value <= high) return [];
+  const allowed = `${quantityText(low, kind)} to ${quantityText(high, kind)}`;
+  const hint =
+    source === "order" || source === "command line"
+      ? `the design allows no more; try ${quantityText(value < low ? low : high, kind)}`
+      : "mend the design: its value, least and most contradict each other";
+  return [{ code: "range", position, name: id, found: quantityText(value, kind), allowed, hint }];
+}

@@ -1,0 +1,156 @@
+import type { z } from "zod";
+import type { Library, Shelf } from "./library.ts";
+import { didYouMean } from "./nearest.ts";
+import { canBeOverruled } from "./overrule.ts";
+import { type Checked, commandLine, type Position, type Problem, quoted } from "./problem.ts";
+import { type ReadFile, readAs } from "./read.ts";
+import { resolveFace } from "./resolve-face.ts";
+import { askedStrings, resolveStrings } from "./resolve-strings.ts";
+import { resolveValues, type Wish } from "./resolve-values.ts";
+import { type Count, counts } from "./schema/counts.ts";
+import { type DesignFile, designFile } from "./schema/design.ts";
+import { type OrderFile, orderFile } from "./schema/order.ts";
+import { shopFile } from "./schema/shop.ts";
+import { stringsFile } from "./schema/strings.ts";
+import type { Spec } from "./spec.ts";
+
+/** What options put in place of an order's own words; texts as they were typed. */
+export type Options = {
+  readonly strings?: string | undefined;
+  readonly hand?: string | undefined;
+  readonly set?: readonly { readonly name: string; readonly text: string }[] | undefined;
+};
+
+/**
+ * One order's text, with its design, shop and strings looked up in the library, as a spec.
+ *
+ * Every problem that can be told apart from others is returned, each with its position; nothing is thrown for anything that
+ * a person can write. Whether the dimensions go together is not looked at here (instrument/contradictions.ts does).
+ */
+export function resolve(text: string, file: string, library: Library, options: Options = {}): Checked<Spec> {
+  const order = readAs(orderFile, text, file);
+  if (!order.ok) return order;
+  const { data, written } = order.value;
+  const design = load(designFile, "designs", data.design, written.at(["design"]), library);
+  const shop = load(shopFile, "shops", data.shop, written.at(["shop"]), library);
+  const strings = load(stringsFile, "strings", "strings", written.at(["strings"]), library);
+  const problems = [design, shop, strings].flatMap((loaded) => (loaded.ok ? [] : loaded.problems));
+  if (!design.ok || !shop.ok || !strings.ok) return { ok: false, problems };
+  return resolveRead({ order: order.value, design: design.value, shop: shop.value, strings: strings.value }, options);
+}
+
+type Files = {
+  readonly order: ReadFile<OrderFile>;
+  readonly design: ReadFile<DesignFile>;
+  readonly shop: ReadFile<Spec["shop"]>;
+  readonly strings: ReadFile<z.output<typeof stringsFile>>;
+};
+
+function resolveRead({ order, design, shop, strings }: Files, options: Options): Checked<Spec> {
+  const problems: Problem[] = [...fretProblems(order, design.data), ...overruleProblems(order)];
+  const hand = options.hand ?? order.data.hand;
+  if (hand !== "right" && hand !== "left") problems.push(optionProblem("hand", hand, "right, left"));
+  const wanted = wantedStrings(order.data, options);
+  const offered = counts.filter((count) => design.data.strings[count] !== undefined);
+  const count = offered.find((n) => n === (Array.isArray(wanted) ? wanted.length : wanted));
+  if (count === undefined) {
+    problems.push(countProblem(order, options, offered));
+    return { ok: false, problems };
+  }
+  const at = (index?: number): Position =>
+    options.strings === undefined ? order.written.at(index === undefined ? ["strings"] : ["strings", index]) : onLine();
+  const asked = askedStrings(wanted, design.data.strings[count] ?? [], at);
+  const found = resolveStrings(asked, strings.data[design.data.voice]);
+  const values = resolveValues(design.data, design.written, count, wishesOf(order, options));
+  const { face } = design.data.bridge;
+  const bridgeFace = values.ok ? resolveFace(face, values.value, design.written, ["bridge", "face"]) : values;
+  for (const part of [found, values, values.ok ? bridgeFace : found]) if (!part.ok) problems.push(...part.problems);
+  if (problems.length > 0 || !found.ok || !values.ok || !bridgeFace.ok) return { ok: false, problems: unique(problems) };
+  return {
+    ok: true,
+    value: {
+      ...{ order: order.data.order, revision: order.data.revision ?? null },
+      ...{ design: design.data.design, title: design.data.title, voice: design.data.voice, build: design.data.build },
+      ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
+      ...{ stations: design.data.stations, bridgeFace: bridgeFace.value, shop: shop.data },
+      overrule: (order.data.overrule ?? []).map((entry, i) => ({
+        ...entry,
+        position: order.written.at(["overrule", i, "check"]),
+      })),
+    },
+  };
+}
+
+function load<Schema extends z.ZodType>(
+  schema: Schema,
+  shelf: Shelf,
+  name: string,
+  position: Position,
+  library: Library,
+): Checked<ReadFile<z.output<Schema>>> {
+  const found = library.find(shelf, name);
+  if (found !== undefined) return readAs(schema, found.text, found.file);
+  const names = library.names(shelf);
+  const word = shelf === "strings" ? "strings" : shelf.slice(0, -1);
+  const allowed = names.length === 0 ? `a file in ${shelf}/` : names.join(", ");
+  const hint = didYouMean(name, names, `put ${name}.yaml into ${shelf}/`);
+  return { ok: false, problems: [{ code: "unknown-name", position, name: word, found: quoted(name), allowed, hint }] };
+}
+
+function wantedStrings(order: OrderFile, options: Options): OrderFile["strings"] {
+  if (options.strings === undefined) return order.strings;
+  return /^\d+$/.test(options.strings) ? Number(options.strings) : Number.NaN;
+}
+
+function countProblem(order: ReadFile<OrderFile>, options: Options, offered: readonly Count[]): Problem {
+  const { strings } = order.data;
+  const given = options.strings ?? (typeof strings === "number" ? String(strings) : `a list of ${strings.length}`);
+  return {
+    code: "count",
+    position: options.strings === undefined ? order.written.at(["strings"]) : onLine(),
+    name: "strings",
+    found: given,
+    allowed: `design ${order.data.design} has ${offered.join(", ")} strings`,
+    hint: "choose one of these counts, or another design",
+  };
+}
+
+function wishesOf({ data, written }: ReadFile<OrderFile>, options: Options): Wish[] {
+  const inFile = Object.entries(data.set ?? {}).map(([id, text]): Wish => {
+    const [position, keyPosition] = [written.at(["set", id]), written.atKey(["set"], id)];
+    return { id, text, source: "order", position, keyPosition };
+  });
+  const typed = (options.set ?? []).map(({ name, text }): Wish => {
+    return { id: name, text, source: "command line", position: onLine(), keyPosition: onLine() };
+  });
+  return [...inFile, ...typed];
+}
+
+function fretProblems({ data, written }: ReadFile<OrderFile>, design: DesignFile): Problem[] {
+  if (data.frets === "none") return [];
+  const found = `${data.frets.count} frets`;
+  const allowed = `none: design ${design.design} is fretless`;
+  return [{ code: "contradiction", position: written.at(["frets"]), name: "frets", found, allowed, hint: "frets: none" }];
+}
+
+function overruleProblems({ data, written }: ReadFile<OrderFile>): Problem[] {
+  return (data.overrule ?? []).flatMap(({ check }, i): Problem[] => {
+    if (canBeOverruled(check)) return [];
+    const position = written.at(["overrule", i, "check"]);
+    const allowed = "a check that guards nobody's hands or eyes";
+    const hint = "remove it, and change what the check refuses";
+    return [{ code: "overrule", position, name: "overrule", found: `${quoted(check)}, never overruled`, allowed, hint }];
+  });
+}
+
+function optionProblem(name: string, text: string, allowed: string): Problem {
+  return { code: "type", position: onLine(), name, found: quoted(text), allowed, hint: `--${name} takes ${allowed}` };
+}
+
+function onLine(): Position {
+  return { file: commandLine, line: 1, column: 1 };
+}
+
+function unique(problems: readonly Problem[]): Problem[] {
+  return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
+}

@@ -1,0 +1,110 @@
+import { z } from "zod";
+import { quantity, wholeNumber } from "./quantity.ts";
+import { record } from "./record.ts";
+import { day, line, oneOf, word } from "./word.ts";
+
+const id = word("the name that the shop calls it by");
+const length = (about: string) => quantity("length", about);
+const rotation = oneOf(["ccw", "cw"], "which way the spindle turns, seen from above the work");
+const moves = oneOf(["work", "tool"], "what moves: the work past the tool, or the tool over the work");
+const speeds = z
+  .array(wholeNumber(100, 60000, "revolutions a minute"), { error: "a list of speeds" })
+  .min(1)
+  .meta({ description: "the spindle speeds that can be set, rpm" });
+const bed = (about: string) => z.array(length("mm"), { error: "lengths along each axis" }).meta({ description: about });
+
+const bandsaw = record({
+  id,
+  kind: z.literal("bandsaw"),
+  throat: length("from the blade to the column"),
+  height: length("the highest work under the guide"),
+  tilt: z.tuple([quantity("angle"), quantity("angle")]).meta({ description: "how far the table tilts, least and most" }),
+  blades: z.array(record({ width: length("of the blade"), kerf: length("as measured in scrap") })).min(1),
+});
+const shaper = record({
+  id,
+  kind: z.literal("shaper"),
+  rotation,
+  moves,
+  speeds,
+  spindle: length("spindle diameter"),
+  "first-pass": length("the most that the machine's manual takes off at once").optional(),
+  "collar-under": oneOf(["allowed", "no"], "whether this shop lets a collar run under the cutter"),
+});
+const router = record({
+  id,
+  kind: z.literal("router"),
+  mount: oneOf(["table", "hand", "overhead"], "how it is held"),
+  rotation,
+  moves,
+  speeds,
+  collet: length("shank diameter that it takes"),
+  base: length("diameter of a hand-held router's base").optional(),
+});
+const laser = record({ id, kind: z.literal("laser"), bed: bed("x, y"), kerf: length("as measured"), thickest: length("sheet") });
+const cnc = record({ id, kind: z.literal("cnc-router"), rotation, moves, speeds, bed: bed("x, y, z"), collet: length("shank") });
+const printer = record({
+  id,
+  kind: z.literal("printer"),
+  bed: bed("x, y, z"),
+  nozzle: length("nozzle diameter"),
+  layer: length("layer height"),
+  "hole-growth": length("added to the diameter of a hole, since holes come out small"),
+});
+
+/** A cutter or a guide is known by its measured diameter, with the day of measuring. */
+const measured = { diameter: length("as measured"), measured: day("when it was measured") };
+const cutter = record({
+  id,
+  fits: z.array(word("a machine")).min(1),
+  ...measured,
+  length: length("cutting length"),
+  "most-speed": wholeNumber(100, 60000, "the speed marked on the tool, rpm").optional(),
+  feed: oneOf(["manual", "mechanical"], "what the tool is marked for"),
+});
+const guide = record({
+  id,
+  kind: oneOf(["collar", "bearing", "bush", "pin"], "what rides on the template"),
+  fits: z.array(word("a machine or a cutter")).min(1),
+  ...measured,
+  height: length("of the part that rides on the template"),
+});
+
+/** What one workshop owns. */
+export const shopFile = record({
+  shop: word("the shop's name, that of its file"),
+  title: line("what it is, in one line"),
+  machines: z.array(z.discriminatedUnion("kind", [bandsaw, shaper, router, laser, cnc, printer]), {
+    error: "a list of machines",
+  }),
+  cutters: z.array(cutter, { error: "a list of cutters" }),
+  guides: z.array(guide, { error: "a list of guides" }),
+  clamps: z.array(
+    record({
+      id,
+      base: z.tuple([length("mm"), length("mm")]).meta({ description: "footprint" }),
+      reach: length("from its base to the pad"),
+      count: wholeNumber(1, 99, "how many"),
+    }),
+  ),
+  stock: record({
+    boards: z.array(
+      record({
+        id,
+        wood: word("the wood"),
+        length: length("along the grain"),
+        width: length("across"),
+        thickness: length("planed"),
+      }),
+    ),
+    sheets: z.array(
+      record({ id, material: word("the material"), length: length("mm"), width: length("mm"), thickness: length("mm") }),
+    ),
+  }),
+  paper: z
+    .array(record({ id, width: length("mm"), height: length("mm"), margin: length("that the printer can't reach") }))
+    .min(1, { error: "at least one paper" }),
+});
+
+/** A shop as it is written. */
+export type ShopFile = z.output<typeof shopFile>;

@@ -1,0 +1,45 @@
+import { z } from "zod";
+import { quantity } from "./quantity.ts";
+import { record } from "./record.ts";
+import { line, oneOf, word } from "./word.ts";
+
+/** The three voices. */
+export const voices = ["violin", "viola", "cello"] as const;
+
+/** One of the three voices. */
+export type Voice = (typeof voices)[number];
+
+const mark = oneOf(
+  ["S", "G", "C", "M"],
+  "how far it can be trusted: S a published source, G general trade knowledge, C computed, M the string maker's own figure",
+);
+
+function marked<Value extends z.ZodType>(value: Value) {
+  return record({ is: value, mark, source: line("where it is from").optional() });
+}
+
+const string = record({
+  name: word("the name that orders and dimensions use"),
+  pitch: word("its pitch, such as A4 or Bb1"),
+  diameter: marked(quantity("length", "over the winding")),
+  mass: marked(quantity("mass-per-length", "mass per length of the whole string")),
+  strength: marked(quantity("stress", "of a plain wire; left out where a winding hides the core")).optional(),
+});
+
+/** The file of strings: for each voice those that it can have, highest first. */
+export const stringsFile = record({
+  violin: z.array(string, { error: "a list of strings" }),
+  viola: z.array(string, { error: "a list of strings" }),
+  cello: z.array(string, { error: "a list of strings" }),
+});
+
+/** The strings of all voices as they are written. */
+export type StringsFile = z.output<typeof stringsFile>;
+
+/** A string that an order describes itself, in place of the voice's own of that name. */
+export const ownString = record({
+  name: word("its name"),
+  pitch: word("its pitch, such as A4 or Bb1").optional(),
+  diameter: quantity("length", "over the winding").optional(),
+  mass: quantity("mass-per-length", "mass per length").optional(),
+});

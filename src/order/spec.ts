@@ -1,0 +1,81 @@
+import type { Position } from "./problem.ts";
+import type { Kind } from "./quantity.ts";
+import type { Count } from "./schema/counts.ts";
+import type { ShopFile } from "./schema/shop.ts";
+import type { Voice } from "./schema/strings.ts";
+
+/** Who decided a value: the design for all counts, the design for this count, the order, or an option. */
+export type Source = "design" | "string count" | "order" | "command line";
+
+/** A settable dimension's value, mm or degrees, with its range, tolerance and where it came from. */
+export type SpecValue = {
+  readonly id: string;
+  readonly kind: Kind;
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly tolerance: number;
+  readonly purpose: string;
+  readonly source: Source;
+  readonly position: Position;
+};
+
+/** A string: pitch in semitones above A4, diameter mm, mass per length g/m, strength MPa where it is known. */
+export type SpecString = {
+  readonly name: string;
+  readonly semitones: number;
+  readonly diameter: number;
+  readonly mass: number;
+  readonly strength: number | null;
+  readonly marks: { readonly diameter: string; readonly mass: string };
+};
+
+/** A place in a frame, mm. */
+export type FramePoint = readonly [along: number, out: number];
+
+/** One edge of an outline in its frame, with measures worked out to mm. */
+export type SpecEdge = {
+  readonly id: string;
+  readonly to: FramePoint | null;
+  readonly through: readonly FramePoint[];
+  readonly follows: string | null;
+  readonly corner: number;
+  readonly joined: string | null;
+};
+
+/** An outline in a frame of the given size, mm, and the round holes in it. */
+export type SpecFace = {
+  readonly along: number;
+  readonly out: number;
+  readonly edges: readonly SpecEdge[];
+  readonly holes: readonly { readonly id: string; readonly at: FramePoint; readonly size: number }[];
+};
+
+/** A check that a person overrules, and where the order says so. */
+export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
+
+/** One order, resolved: all that is needed to work out the instrument, as numbers in mm and degrees. */
+export type Spec = {
+  readonly order: string;
+  readonly revision: string | null;
+  readonly design: string;
+  readonly title: string;
+  readonly voice: Voice;
+  readonly build: "winged" | "one-piece";
+  readonly count: Count;
+  readonly hand: "right" | "left";
+  /** Highest first. */
+  readonly strings: readonly SpecString[];
+  readonly values: { readonly [id: string]: SpecValue };
+  readonly stations: { readonly fingerboard: readonly number[] };
+  readonly bridgeFace: SpecFace;
+  readonly shop: ShopFile;
+  readonly overrule: readonly Overrule[];
+};
+
+/** The value of a settable dimension, mm or degrees. Every spec holds the whole catalogue; a name outside it throws. */
+export function valueOf(spec: Pick<Spec, "values">, id: string): number {
+  const entry = spec.values[id];
+  if (entry === undefined) throw new RangeError(`${id} is in no catalogue`);
+  return entry.value;
+}

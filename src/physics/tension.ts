@@ -1,0 +1,20 @@
+import { concertA4, frequency } from "../order/pitch.ts";
+import { step } from "../step/step.ts";
+
+/** String length in mm; per string the pitch in semitones above A4 and the mass per length in g/m. */
+export type TensionInput = {
+  readonly stringLength: number;
+  readonly strings: readonly { readonly semitones: number; readonly mass: number }[];
+};
+
+/** Per string its pitch in Hz and its tension in N. */
+export type Tensions = { readonly pitches: readonly number[]; readonly tensions: readonly number[] };
+
+/** Tension of a string at pitch: T = mu (2 L f)², mu in kg/m, L in m, f in Hz (Mersenne's law). */
+export const stringTensions = step("physics.tension", 1, ({ stringLength, strings }: TensionInput): Tensions => {
+  const pitches = strings.map(({ semitones }) => frequency(semitones, concertA4));
+  return {
+    pitches,
+    tensions: strings.map(({ mass }, i) => (mass / 1000) * ((2 * stringLength * pitches[i]!) / 1000) ** 2),
+  };
+});
