@@ -30,7 +30,7 @@ const forms: { readonly [kind in Kind]: string } = {
 const decimal = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
 const fraction = /^([+-]?)(?:(\d+)\s+)?(\d+)\s*\/\s*(\d+)$/;
 const sexagesimal = /^([+-]?)(\d+)\s*(?:°|deg)\s*(\d+(?:\.\d+)?)\s*['′](?:\s*(\d+(?:\.\d+)?)\s*(?:"|″))?$/;
-const withUnit = /^(.*?[\d.])\s*([^\d\s.+-][^\s]*)?$/;
+const withUnit = /^(.*?[\d.])\s*([^\d\s.+/-][^\s]*)?$/;
 
 /**
  * Read a number with its unit as a person writes it.

@@ -55,9 +55,15 @@ function unknownKey(known: string, path: readonly PropertyKey[], key: string, wr
 
 /** The branch of a union that what was written was meant for: the one that fails somewhere inside, not at its form. */
 function likeliest(branches: readonly z.core.$ZodIssue[][], input: unknown): z.core.$ZodIssue[] | undefined {
-  const inside = branches.filter((issues) => issues.every(({ code, path }) => code !== "invalid_type" || path.length > 0));
+  const inside = branches.filter((issues) => !issues.some(isOfAnotherForm));
   if (inside.length <= 1 || typeof input !== "object" || input === null) return inside[0];
   return inside.toSorted((a, b) => strangers(a) - strangers(b))[0];
+}
+
+function isOfAnotherForm(issue: z.core.$ZodIssue): boolean {
+  if (issue.path.length > 0) return false;
+  if (issue.code === "invalid_union") return issue.errors.every((branch) => branch.some(isOfAnotherForm));
+  return issue.code === "invalid_type";
 }
 
 function strangers(issues: readonly z.core.$ZodIssue[]): number {

@@ -1,0 +1,46 @@
+// Bundles the command line and the library into dist: one build, cut so that a command loads only what it needs.
+import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+
+const top = dirname(dirname(fileURLToPath(import.meta.url)));
+const dist = join(top, "dist");
+if (existsSync(dist)) {
+  for (const name of readdirSync(dist)) if (name.endsWith(".js")) rmSync(join(dist, name));
+}
+const { metafile } = await build({
+  absWorkingDir: top,
+  entryPoints: ["src/cli.ts", "src/index.ts"],
+  outdir: "dist",
+  bundle: true,
+  splitting: true,
+  format: "esm",
+  platform: "node",
+  target: "node20",
+  mainFields: ["module", "main"],
+  // Some libraries still ask for Node's own modules in the old way.
+  banner: { js: 'import { createRequire as _require } from "node:module"; const require = _require(import.meta.url);' },
+  chunkNames: "[name]-[hash]",
+  legalComments: "none",
+  metafile: true,
+  logLevel: "warning",
+});
+const cli = join(dist, "cli.js");
+writeFileSync(cli, `#!/usr/bin/env node\n${readFileSync(cli, "utf8").replace(/^#!.*\n/, "")}`);
+chmodSync(cli, 0o755);
+
+// The licences of everything that the bundle holds.
+const packages = new Set();
+for (const input of Object.keys(metafile.inputs)) {
+  const found = /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(input);
+  if (found !== null) packages.add(found[1]);
+}
+const notices = [...packages].sort().map((name) => {
+  const folder = join(top, "node_modules", name);
+  const { version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+  const text = file === undefined ? `Licence: ${license}` : readFileSync(join(folder, file), "utf8").trim();
+  return `${name} ${version}\n${"-".repeat(`${name} ${version}`.length)}\n${text}\n`;
+});
+writeFileSync(join(dist, "THIRD-PARTY.txt"), `dist holds code of these packages.\n\n${notices.join("\n\n")}`);

@@ -1,0 +1,36 @@
+import { existsSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { shownPath } from "../files/library.ts";
+import { InputError } from "../order/problem.ts";
+import { readText } from "../pack/load.ts";
+import { compareReports } from "../report/compare.ts";
+import { comparisonMarkdown, comparisonText } from "../report/comparison-text.ts";
+import { readReport } from "../report/read-report.ts";
+import { type Common, exit, run } from "./console.ts";
+
+/** What `patternloft compare` is given. */
+export type CompareGiven = Common & {
+  readonly before: string;
+  readonly after: string;
+  readonly format: "text" | "markdown" | "json";
+};
+
+/** Print what moved between two reports or packs: exit 1 when something moved beyond its tolerance. */
+export function compare(given: CompareGiven): Promise<void> {
+  return run(given, (console) => {
+    const [before, after] = [given.before, given.after].map(load);
+    const problems = [before!, after!].flatMap((report) => (report.ok ? [] : report.problems));
+    if (!before!.ok || !after!.ok) throw new InputError(problems);
+    const comparison = compareReports(before!.value, after!.value);
+    const format = console.json ? "json" : given.format;
+    if (format === "json") console.print(`${JSON.stringify(comparison, undefined, 2)}\n`);
+    else console.print(format === "markdown" ? comparisonMarkdown(comparison) : comparisonText(comparison));
+    return comparison.differs ? exit.differs : exit.done;
+  });
+}
+
+function load(path: string) {
+  const file = existsSync(path) && statSync(path).isDirectory() ? join(path, "dimensions.json") : path;
+  const text = readText(file, shownPath(file));
+  return text.ok ? readReport(text.value, shownPath(file)) : text;
+}

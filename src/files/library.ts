@@ -1,0 +1,50 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative, resolve as absolute } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Library, Shelf } from "../order/library.ts";
+
+/**
+ * The library that an order at some place on disk draws from, the nearest first: folders beside it, one above it, a `models`
+ * folder in either, and last the designs, shops and strings that come with the program.
+ */
+export function diskLibrary(orderFile: string): Library {
+  const roots = rootsFor(orderFile);
+  const fileOf = (root: string, shelf: Shelf, name: string) =>
+    shelf === "strings" ? join(root, `${name}.yaml`) : join(root, shelf, `${name}.yaml`);
+  return {
+    find: (shelf, name) => {
+      const file = roots.map((root) => fileOf(root, shelf, name)).find((path) => existsSync(path));
+      return file === undefined ? undefined : { file: shownPath(file), text: readFileSync(file, "utf8") };
+    },
+    names: (shelf) => {
+      const folders = shelf === "strings" ? [] : roots.map((root) => join(root, shelf));
+      const names = folders.filter((folder) => existsSync(folder)).flatMap((folder) => readdirSync(folder));
+      return [...new Set(names.filter((name) => name.endsWith(".yaml")).map((name) => name.slice(0, -5)))].sort();
+    },
+  };
+}
+
+/** The folder that keeps an order's approved report: `approved` beside the folder of orders, or beside the order itself. */
+export function approvedFolder(orderFile: string): string {
+  const folder = dirname(absolute(orderFile));
+  return join(existsSync(join(dirname(folder), "designs")) ? dirname(folder) : folder, "approved");
+}
+
+/** A path as messages show it: from the current folder where it lies inside it. */
+export function shownPath(file: string): string {
+  const short = relative(process.cwd(), absolute(file));
+  return short.startsWith("..") ? absolute(file) : short;
+}
+
+function rootsFor(orderFile: string): string[] {
+  const folder = dirname(absolute(orderFile));
+  const near = [folder, dirname(folder)].flatMap((place) => [place, join(place, "models")]);
+  return [...near, shippedModels()];
+}
+
+/** The models that come with the program: in the nearest folder above this code that holds any. */
+export function shippedModels(): string {
+  let folder = dirname(fileURLToPath(import.meta.url));
+  while (!existsSync(join(folder, "models", "designs")) && dirname(folder) !== folder) folder = dirname(folder);
+  return join(folder, "models");
+}

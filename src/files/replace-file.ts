@@ -1,0 +1,15 @@
+import { mkdir, rename, rm, writeFile } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+
+/** Write a file whole or not at all: beside its place first, then moved over whatever is there. */
+export async function replaceFile(file: string, text: string): Promise<void> {
+  await mkdir(dirname(file), { recursive: true });
+  const fresh = join(dirname(file), `.${basename(file)}.new-${process.pid}`);
+  try {
+    await writeFile(fresh, text);
+    await rename(fresh, file);
+  } catch (error) {
+    await rm(fresh, { force: true });
+    throw error;
+  }
+}

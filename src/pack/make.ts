@@ -1,0 +1,95 @@
+import { publish } from "../files/publish.ts";
+import { type Checked, commandLine, type Problem } from "../order/problem.ts";
+import type { Options } from "../order/resolve.ts";
+import type { Spec } from "../order/spec.ts";
+import { didYouMean } from "../order/nearest.ts";
+import type { Store } from "../step/store.ts";
+import { loadOrder } from "./load.ts";
+import { type Held, type Pack, packOf, partNames } from "./pack.ts";
+
+/** What to make and where. */
+export type Job = {
+  readonly orders: readonly string[];
+  readonly out: string;
+  readonly only: readonly string[];
+  readonly options: Options;
+  /** Hears how far the job is, for a progress line. */
+  readonly onPack?: (done: number, of: number) => void;
+};
+
+/** A pack that was published. */
+export type Made = {
+  readonly order: string;
+  readonly folder: string;
+  readonly fingerprint: string;
+  readonly files: number;
+  readonly held: readonly Held[];
+  readonly checks: { readonly pass: number; readonly attend: number; readonly refuse: number };
+  readonly attend: readonly { readonly id: string; readonly why: string }[];
+};
+
+/**
+ * Make the packs of many orders. Nothing is written unless every order can be built: one order's problems stop all, so that a
+ * set of packs is never half of one day and half of another.
+ */
+export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>> {
+  const loaded = job.orders.map((file) => loadOrder(file, store, job.options));
+  const problems = [...unknownParts(job.only), ...loaded.flatMap((spec) => (spec.ok ? [] : spec.problems))];
+  const specs = loaded.flatMap((spec) => (spec.ok ? [spec.value] : []));
+  problems.push(...sameId(specs, job.orders));
+  if (problems.length > 0) return { ok: false, problems };
+  const variant = isVariant(job);
+  const packs = specs.map((spec, i) => {
+    const pack = packOf(spec, store, job.only.length === 0 ? "all" : job.only);
+    job.onPack?.(i + 1, specs.length);
+    return pack;
+  });
+  const made: Made[] = [];
+  for (const pack of packs) {
+    const folder = await publish(job.out, folderName(pack, variant), pack.files);
+    made.push(summary(pack, folder));
+  }
+  return { ok: true, value: made };
+}
+
+/** A variant made by options lies beside the order's own pack, under the order's name and a piece of its fingerprint. */
+function folderName({ report: { order, fingerprint } }: Pack, variant: boolean): string {
+  return variant ? `${order}~${fingerprint.slice(0, 6)}` : order;
+}
+
+function isVariant({ only, options: { strings, hand, set = [] } }: Job): boolean {
+  return only.length > 0 || strings !== undefined || hand !== undefined || set.length > 0;
+}
+
+function summary({ report, files, held }: Pack, folder: string): Made {
+  const count = (status: string) => report.checks.filter((check) => check.status === status).length;
+  return {
+    ...{ order: report.order, folder, fingerprint: report.fingerprint, files: files.length, held },
+    checks: { pass: count("pass"), attend: count("attend"), refuse: count("refuse") },
+    attend: report.checks.filter(({ status }) => status === "attend").map(({ id, why }) => ({ id, why })),
+  };
+}
+
+function unknownParts(only: readonly string[]): Problem[] {
+  return only
+    .filter((part) => !partNames.includes(part))
+    .map((part) => ({
+      ...{ code: "unknown-name", position: { file: commandLine, line: 1, column: 1 }, name: "only" },
+      ...{ found: JSON.stringify(part), allowed: partNames.join(", "), hint: didYouMean(part, partNames) },
+    }));
+}
+
+function sameId(specs: readonly Spec[], files: readonly string[]): Problem[] {
+  const lower = specs.map(({ order }) => order.toLowerCase());
+  return specs.flatMap(({ order }, i): Problem[] => {
+    const first = lower.indexOf(lower[i]!);
+    if (first === i || specs.length !== files.length) return [];
+    return [
+      {
+        ...{ code: "id", position: { file: files[i]!, line: 1, column: 1 }, name: "order" },
+        ...{ found: `${order}, which ${files[first]} has too`, allowed: "one order to a number" },
+        hint: "give one of them another number, or make them one at a time",
+      },
+    ];
+  });
+}

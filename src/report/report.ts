@@ -1,0 +1,59 @@
+import type { Finding } from "../checks/check.ts";
+import { findings } from "../checks/checks.ts";
+import { fingerprintOf, hashOf } from "../step/key.ts";
+import { rounded } from "../step/rounded.ts";
+import type { Model } from "../workshop/model.ts";
+import { dimensionsOf } from "./dimensions.ts";
+
+/** One number of a report; `tolerance` is how far it may move before a comparison counts it. */
+export type ReportedDimension = {
+  readonly id: string;
+  readonly label: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly tolerance: number;
+  readonly part: string;
+};
+
+/** A check's finding as a report has it. */
+export type ReportedCheck = Omit<Finding, "holds">;
+
+/** The dimension report of one order, as dimensions.json holds it. */
+export type Report = {
+  readonly order: string;
+  readonly design: string;
+  readonly strings: number;
+  readonly hand: "right" | "left";
+  readonly fingerprint: string;
+  readonly dimensions: readonly ReportedDimension[];
+  readonly checks: readonly ReportedCheck[];
+};
+
+/** What a report is asked for: parts to keep to, or all of them. */
+export type Asked = { readonly parts: readonly string[] } | "all";
+
+/**
+ * The report of a model: its numbers rounded to 1e-6 and sorted by id, and what the checks found.
+ *
+ * `parts` are the fingerprints of the order's parts by file name; the order's own is the hash over them.
+ */
+export function reportOf(model: Model, parts: ReadonlyMap<string, string>, asked: Asked = "all"): Report {
+  const { spec } = model;
+  const wanted = (part: string) => asked === "all" || asked.parts.includes(part);
+  return {
+    ...{ order: spec.order, design: spec.design, strings: spec.count, hand: spec.hand },
+    fingerprint: orderFingerprint(parts),
+    dimensions: dimensionsOf(spec)
+      .filter(({ part }) => wanted(part))
+      .map(({ id, label, unit, part, tolerance, of }) => ({ id, label, value: rounded(of(model)), unit, tolerance, part }))
+      .sort((a, b) => (a.id < b.id ? -1 : 1)),
+    checks: findings(model)
+      .filter(({ subject }) => wanted(subject))
+      .map(({ holds: _, ...finding }) => ({ ...finding, found: rounded(finding.found), limit: rounded(finding.limit) })),
+  };
+}
+
+function orderFingerprint(parts: ReadonlyMap<string, string>): string {
+  const lines = [...parts].map(([name, fingerprint]) => `${name} ${fingerprint}`).sort();
+  return fingerprintOf(hashOf(lines.join("\n")));
+}
