@@ -20,7 +20,9 @@ const { metafile } = await build({
   target: "node20",
   mainFields: ["module", "main"],
   // Some libraries still ask for Node's own modules in the old way.
-  banner: { js: 'import { createRequire as _require } from "node:module"; const require = _require(import.meta.url);' },
+  banner: {
+    js: 'import { createRequire as _require } from "node:module"; const require = _require(import.meta.url);',
+  },
   chunkNames: "[name]-[hash]",
   legalComments: "none",
   metafile: true,

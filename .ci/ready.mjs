@@ -48,7 +48,9 @@ once(join(top, "node_modules", ".installed"), lock, "installing what package-loc
 
 const sources = ["src", "package.json", "package-lock.json", "tsconfig.json", "tsconfig.types.json", ".ci"];
 if (asked.includes("bundle")) {
-  once(join(top, "dist", ".bundle"), hashOver(sources), "building dist", () => node(join(top, ".ci", "bundle.mjs")));
+  once(join(top, "dist", ".bundle"), hashOver(sources), "building dist", () =>
+    node(join(top, ".ci", "bundle.mjs")),
+  );
 }
 if (asked.includes("types")) {
   once(join(top, "dist", ".types"), hashOver(sources), "building the types", () => {

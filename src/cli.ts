@@ -8,7 +8,12 @@ function variants<T>(command: Argv<T>) {
   return command
     .option("strings", { type: "string", describe: "Try another string count", requiresArg: true })
     .option("hand", { type: "string", describe: "Try the other hand: right or left", requiresArg: true })
-    .option("set", { type: "string", array: true, nargs: 1, describe: "Try NAME=VALUE for a dimension; may be repeated" });
+    .option("set", {
+      type: "string",
+      array: true,
+      nargs: 1,
+      describe: "Try NAME=VALUE for a dimension; may be repeated",
+    });
 }
 
 const cli = yargs(hideBin(process.argv))
@@ -16,7 +21,11 @@ const cli = yargs(hideBin(process.argv))
   .locale("en")
   .parserConfiguration({ "parse-numbers": false, "parse-positional-numbers": false, "dot-notation": false })
   .usage("$0 COMMAND\n\nFrom one order for an electric bowed-string instrument to the whole workshop pack.")
-  .option("json", { type: "boolean", default: false, describe: "Machine-readable results on standard output" })
+  .option("json", {
+    type: "boolean",
+    default: false,
+    describe: "Machine-readable results on standard output",
+  })
   .option("quiet", { type: "boolean", default: false, describe: "No messages" })
   .command(
     "make <orders..>",
@@ -24,7 +33,12 @@ const cli = yargs(hideBin(process.argv))
     (command) =>
       variants(command.positional("orders", { ...many, describe: "Order files" }))
         .option("only", { type: "string", array: true, requiresArg: true, describe: "Only these parts" })
-        .option("out", { type: "string", default: "out", requiresArg: true, describe: "Folder that the packs go into" })
+        .option("out", {
+          type: "string",
+          default: "out",
+          requiresArg: true,
+          describe: "Folder that the packs go into",
+        })
         .example("$0 make models/orders/SY-0417.yaml", "the pack, in out/SY-0417")
         .example("$0 make models/orders/SY-0417.yaml --strings 6", "the same with six strings, beside it")
         .example('$0 make a.yaml --set "string.length=330 mm"', "try one changed dimension"),
@@ -71,7 +85,9 @@ const cli = yargs(hideBin(process.argv))
   )
   .completion("completion", "Print a completion script for bash or zsh")
   .example("$0 new my-order.yaml && $0 make my-order.yaml", "begin here")
-  .epilogue("Exit: 0 done, 1 a check refuses or a comparison differs, 2 the input is wrong, 3 the program failed.")
+  .epilogue(
+    "Exit: 0 done, 1 a check refuses or a comparison differs, 2 the input is wrong, 3 the program failed.",
+  )
   .demandCommand(1, "name a command; patternloft --help lists them")
   .recommendCommands()
   .strict()

@@ -2,9 +2,15 @@ import type { Voice } from "../order/schema/strings.ts";
 import type { Check } from "./check.ts";
 
 /** Least and most angle that the strings may include at the bridge, degrees, and where that is from. */
-const limits: { readonly [voice in Voice]: { readonly least: number; readonly most: number; readonly source: string } } = {
+const limits: {
+  readonly [voice in Voice]: { readonly least: number; readonly most: number; readonly source: string };
+} = {
   violin: { least: 154, most: 159.5, source: "published violin setups, 154 to 159.5" },
-  viola: { least: 154, most: 159.5, source: "published viola setups give 157; the violin's range taken: default, confirm" },
+  viola: {
+    least: 154,
+    most: 159.5,
+    source: "published viola setups give 157; the violin's range taken: default, confirm",
+  },
   cello: { least: 152, most: 156, source: "general trade knowledge, 152 to 156: default, confirm" },
 };
 
@@ -22,6 +28,11 @@ export const includedAngle: Check = {
         : found > most
           ? "the strings press too lightly on the bridge: lower tailpiece.height"
           : "within the usual range of this voice";
-    return { ...{ status, stake: "spoilage", subject: "bridge", found, limit, unit: "deg" }, why, source, holds: [] };
+    return {
+      ...{ status, stake: "spoilage", subject: "bridge", found, limit, unit: "deg" },
+      why,
+      source,
+      holds: [],
+    };
   },
 };

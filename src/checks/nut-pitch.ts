@@ -11,7 +11,10 @@ export const nutPitch: Check = {
     const status = found < limit ? "attend" : "pass";
     return {
       ...{ status, stake: "spoilage", subject: "nut", found, limit, unit: "mm" },
-      why: found < limit ? "narrower than fingers of this voice are used to: raise nut.gap" : "as wide as fingers are used to",
+      why:
+        found < limit
+          ? "narrower than fingers of this voice are used to: raise nut.gap"
+          : "as wide as fingers are used to",
       source: "no published table for more than four strings; general trade knowledge: default, confirm",
       holds: [],
     };

@@ -22,17 +22,24 @@ export function check(given: CheckGiven): Promise<void> {
     const reports = loaded.flatMap((spec) => (spec.ok ? [reportFor(spec.value, store)] : []));
     if (console.json) console.print(jsonText(reports));
     else for (const report of reports) tell(console, report);
-    return reports.some(({ checks }) => checks.some((found) => refuses({ ...found, holds: [] }))) ? exit.differs : exit.done;
+    return reports.some(({ checks }) => checks.some((found) => refuses({ ...found, holds: [] })))
+      ? exit.differs
+      : exit.done;
   });
 }
 
 /** One order gives its report just as dimensions.json holds it, several a list of them. */
 function jsonText(reports: readonly Report[]): string {
   const [only] = reports;
-  return reports.length === 1 && only !== undefined ? jsonLines(only) : `${JSON.stringify(reports, undefined, 2)}\n`;
+  return reports.length === 1 && only !== undefined
+    ? jsonLines(only)
+    : `${JSON.stringify(reports, undefined, 2)}\n`;
 }
 
-function tell({ print, colour }: Console, { order, design, strings, hand, fingerprint, dimensions, checks }: Report): void {
+function tell(
+  { print, colour }: Console,
+  { order, design, strings, hand, fingerprint, dimensions, checks }: Report,
+): void {
   const width = Math.max(...dimensions.map(({ id }) => id.length));
   const lines = [
     colour.bold(`${order}  design ${design}, ${strings} strings, ${hand} hand, fingerprint ${fingerprint}`),

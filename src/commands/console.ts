@@ -43,7 +43,10 @@ export const exit = { done: 0, differs: 1, input: 2, failed: 3 } as const;
  * Run a command and turn whatever comes of it into an exit status: what a person wrote wrong is told without a stack trace and
  * ends with 2, anything else that fails with 3.
  */
-export async function run(common: Common, command: (console: Console) => Promise<number> | number): Promise<void> {
+export async function run(
+  common: Common,
+  command: (console: Console) => Promise<number> | number,
+): Promise<void> {
   const console = consoleFor(common);
   process.stdout.on("error", (error: NodeJS.ErrnoException) => {
     if (error.code === "EPIPE") process.exit(exit.done);

@@ -5,14 +5,18 @@ import { type Common, type Console, exit, run } from "./console.ts";
 import { type Variant, variantOptions } from "./options.ts";
 
 /** What `patternloft make` is given. */
-export type MakeGiven = Common & Variant & { readonly orders: readonly string[]; readonly out: string; readonly only: readonly string[] };
+export type MakeGiven = Common &
+  Variant & { readonly orders: readonly string[]; readonly out: string; readonly only: readonly string[] };
 
 /** Make the packs of orders: exit 1 when a check holds a file back. */
 export function make(given: MakeGiven): Promise<void> {
   return run(given, async (console) => {
     const { orders, out, only } = given;
     const onPack = (done: number, of: number) => console.progress(`${done} of ${of} packs`);
-    const made = await makePacks({ orders, out, only, options: variantOptions(given), onPack }, memoryStore());
+    const made = await makePacks(
+      { orders, out, only, options: variantOptions(given), onPack },
+      memoryStore(),
+    );
     console.progress("");
     if (!made.ok) throw new InputError(made.problems);
     if (console.json) console.print(`${JSON.stringify({ packs: made.value }, undefined, 2)}\n`);
@@ -25,5 +29,6 @@ function tell({ say, colour }: Console, { order, folder, files, held, checks, at
   const numbers = `${files} files; checks: ${checks.pass} pass, ${checks.attend} attend, ${checks.refuse} refuse`;
   say(`${colour.bold(order)}  ${folder}  ${numbers}`);
   for (const { id, why } of attend) say(`  ${colour.yellow("attend")} ${id}: ${why}`);
-  for (const { file, check, why } of held) say(`  ${colour.red("held back")} ${file}: ${check} refuses: ${why}`);
+  for (const { file, check, why } of held)
+    say(`  ${colour.red("held back")} ${file}: ${check} refuses: ${why}`);
 }

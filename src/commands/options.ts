@@ -19,7 +19,11 @@ function splitSet(text: string): { name: string; text: string } {
   throw new InputError([
     {
       ...{ code: "syntax", position: { file: commandLine, line: 1, column: 1 }, name: "set" },
-      ...{ found: JSON.stringify(text), allowed: "--set NAME=VALUE", hint: 'such as --set "string.length=330 mm"' },
+      ...{
+        found: JSON.stringify(text),
+        allowed: "--set NAME=VALUE",
+        hint: 'such as --set "string.length=330 mm"',
+      },
     },
   ]);
 }

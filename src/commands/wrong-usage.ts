@@ -7,7 +7,9 @@ const options = ["strings", "hand", "set", "only", "out", "format", "json", "qui
 /** Tell what is wrong with a command line, with the nearest option for a mistyped one, and end with the status for wrong input. */
 export function wrongUsage(message: string): never {
   const [, names] = /^Unknown arguments?: (.*)$/.exec(message) ?? [];
-  const hints = (names ?? "").split(", ").map((name) => (name === "" ? "" : didYouMean(name.replace(/^-+/, ""), options)));
+  const hints = (names ?? "")
+    .split(", ")
+    .map((name) => (name === "" ? "" : didYouMean(name.replace(/^-+/, ""), options)));
   const hint = [...new Set(hints.filter((text) => text !== ""))].join(" ");
   process.stderr.write(`problem command line: ${message}\n${hint === "" ? "" : `    try: ${hint}\n`}`);
   process.stderr.write("    patternloft --help lists commands and options\n");

@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { dirname, join, relative, resolve as absolute } from "node:path";
+import { resolve as absolute, dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Library, Shelf } from "../order/library.ts";
 
@@ -19,7 +19,9 @@ export function diskLibrary(orderFile: string): Library {
     names: (shelf) => {
       const folders = shelf === "strings" ? [] : roots.map((root) => join(root, shelf));
       const names = folders.filter((folder) => existsSync(folder)).flatMap((folder) => readdirSync(folder));
-      return [...new Set(names.filter((name) => name.endsWith(".yaml")).map((name) => name.slice(0, -5)))].sort();
+      return [
+        ...new Set(names.filter((name) => name.endsWith(".yaml")).map((name) => name.slice(0, -5))),
+      ].sort();
     },
   };
 }
@@ -45,6 +47,7 @@ function rootsFor(orderFile: string): string[] {
 /** The models that come with the program: in the nearest folder above this code that holds any. */
 export function shippedModels(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(folder, "models", "designs")) && dirname(folder) !== folder) folder = dirname(folder);
+  while (!existsSync(join(folder, "models", "designs")) && dirname(folder) !== folder)
+    folder = dirname(folder);
   return join(folder, "models");
 }

@@ -8,7 +8,9 @@ export type Published = { readonly path: string; readonly text: string };
 /** Thrown when the place of a pack holds something that no pack is: nothing is touched. */
 export class NotAPackError extends Error {
   constructor(folder: string) {
-    super(`${folder} is there already and holds no manifest.json: it is no pack, so it is left alone; give another --out`);
+    super(
+      `${folder} is there already and holds no manifest.json: it is no pack, so it is left alone; give another --out`,
+    );
     this.name = "NotAPackError";
   }
 }

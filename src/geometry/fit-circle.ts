@@ -48,7 +48,9 @@ function solve3(rows: readonly number[][], right: readonly number[]): [number, n
   ]);
   const scale = Math.max(...m.flatMap((row) => row.slice(0, 3).map(Math.abs)));
   for (let column = 0; column < 3; column++) {
-    const pivot = [column, 1, 2].filter((row) => row >= column).sort((p, q) => size(m, q, column) - size(m, p, column))[0]!;
+    const pivot = [column, 1, 2]
+      .filter((row) => row >= column)
+      .sort((p, q) => size(m, q, column) - size(m, p, column))[0]!;
     if (size(m, pivot, column) < 1e-12 * scale) return undefined;
     [m[column], m[pivot]] = [m[pivot]!, m[column]!];
     for (let row = 0; row < 3; row++) {

@@ -7,7 +7,10 @@ import type { Path } from "./path.ts";
  * keeps its first point.
  */
 export function mirrored(path: Path, axis: "x" | "y"): Path {
-  const flip = ({ x, y }: { x: number; y: number }) => ({ x: axis === "x" ? 0 - x : x, y: axis === "y" ? 0 - y : y });
+  const flip = ({ x, y }: { x: number; y: number }) => ({
+    x: axis === "x" ? 0 - x : x,
+    y: axis === "y" ? 0 - y : y,
+  });
   const { closed, points } = path;
   const n = points.length;
   if (n === 0) return path;

@@ -25,7 +25,8 @@ export function roundCorners(path: Path, radii: readonly number[]): Rounding {
       [cuts[(i - 1 + n) % n]!.back, distance(at(i - 1), at(i))],
       [cuts[(i + 1) % n]!.back, distance(at(i), at(i + 1))],
     ] as const) {
-      if (cuts[i]!.back + other > leg) return { kind: "no-room", index: i, most: (leg - other) / cuts[i]!.tangent };
+      if (cuts[i]!.back + other > leg)
+        return { kind: "no-room", index: i, most: (leg - other) / cuts[i]!.tangent };
     }
   }
   const rounded = points.flatMap((point, i): PathPoint[] => {

@@ -1,6 +1,6 @@
 import { fitCircle } from "../geometry/fit-circle.ts";
 import type { Problem } from "../order/problem.ts";
-import { type Spec, type SpecValue, valueOf } from "../order/spec.ts";
+import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import { intoCore } from "./core/frame.ts";
 import { boardWidth } from "./fingerboard/taper.ts";
 import type { Instrument } from "./instrument.ts";
@@ -20,8 +20,15 @@ type Contradiction = {
  * Each problem stands at the dimension that the order or an option changed, if any, or else at the first one named.
  */
 export function contradictions(spec: Spec, made: Instrument): Problem[] {
-  for (const look of [lengthsAtOdds, spacingAtOdds, surfaceAtOdds, crownsAtOdds, heightsAtOdds, outlinesAtOdds]) {
-    const found = look((id) => valueOf(spec, id), made);
+  for (const look of [
+    lengthsAtOdds,
+    spacingAtOdds,
+    surfaceAtOdds,
+    crownsAtOdds,
+    heightsAtOdds,
+    outlinesAtOdds,
+  ]) {
+    const found = look((id) => dimensionOf(spec, id), made);
     if (found.length > 0) return found.map((contradiction) => problemOf(spec, contradiction));
   }
   return [];
@@ -30,12 +37,9 @@ export function contradictions(spec: Spec, made: Instrument): Problem[] {
 type Look = (of: (id: string) => number, made: Instrument) => Contradiction[];
 
 const lengthsAtOdds: Look = (of) => {
-  const [length, board, start, end] = ["string.length", "fingerboard.length", "core.start", "core.end"].map(of) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [length, board, start, end] = ["string.length", "fingerboard.length", "core.start", "core.end"].map(
+    of,
+  ) as [number, number, number, number];
   const foot = of("bridge.foot.thickness");
   return [
     ...unless(board < length - foot, ["fingerboard.length", "string.length"], {
@@ -95,7 +99,9 @@ const crownsAtOdds: Look = (of, { heights, layout, taper }) => {
     const fit = fitCircle(layout[where].map((x, i) => ({ x, y: heights[where][i]! })));
     const arched = fit.kind === "ok" && fit.centre.y < Math.min(...heights[where]);
     return unless(arched && fit.radius > reach[where] + Math.abs(fit.centre.x), ["fingerboard.radius"], {
-      found: arched ? `a crown of radius ${mm(fit.radius)} at the ${where}` : `strings that don't arch at the ${where}`,
+      found: arched
+        ? `a crown of radius ${mm(fit.radius)} at the ${where}`
+        : `strings that don't arch at the ${where}`,
       allowed: `a crown of more than ${mm(reach[where])}, half the ${where}'s width, arched upward`,
       hint: "change fingerboard.radius, or bring the clearances of high and low string nearer to each other",
     });
@@ -105,8 +111,13 @@ const crownsAtOdds: Look = (of, { heights, layout, taper }) => {
 const heightsAtOdds: Look = (of, { heights, core }) => {
   const contacts = heights.bridge.map((z) => intoCore(core, { x: of("string.length"), z }));
   const [height, after] = [of("tailpiece.height"), of("afterlength")];
-  const [lowest, highest] = [Math.min(...contacts.map(({ z }) => z)), Math.max(...contacts.map(({ z }) => z))];
-  const exits = Math.max(...contacts.map(({ x, z }) => x + Math.sqrt(Math.max(after ** 2 - (z - height) ** 2, 0))));
+  const [lowest, highest] = [
+    Math.min(...contacts.map(({ z }) => z)),
+    Math.max(...contacts.map(({ z }) => z)),
+  ];
+  const exits = Math.max(
+    ...contacts.map(({ x, z }) => x + Math.sqrt(Math.max(after ** 2 - (z - height) ** 2, 0))),
+  );
   const room = (of("core.end") - core.start) / Math.cos((core.slope * Math.PI) / 180);
   return [
     ...unless(height < lowest, ["tailpiece.height", "string.clearance.end.high"], {
@@ -147,7 +158,10 @@ const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
       ? []
       : unless(false, ["bridge.foot.width", "bridge.arch"], {
           found: `a bridge whose edge ${bridge.edge} can't be made`,
-          allowed: bridge.kind === "no-room" ? `a corner of at most ${mm(bridge.most)} there` : "straight legs, known curves",
+          allowed:
+            bridge.kind === "no-room"
+              ? `a corner of at most ${mm(bridge.most)} there`
+              : "straight legs, known curves",
           hint: `mend edge ${bridge.edge} of the design's bridge, or bridge.foot.width`,
         })),
   ];

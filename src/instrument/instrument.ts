@@ -1,4 +1,4 @@
-import { type Spec, valueOf } from "../order/spec.ts";
+import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
@@ -35,7 +35,7 @@ export type Instrument = {
  * A spec whose dimensions contradict each other gives numbers that are none; contradictions.ts finds those beforehand.
  */
 export function instrument(spec: Spec, store: Store): Instrument {
-  const of = (id: string) => valueOf(spec, id);
+  const of = (id: string) => dimensionOf(spec, id);
   const diameters = spec.strings.map(({ diameter }) => diameter);
   const stringLength = of("string.length");
   const passing = (where: "nut" | "bridge") =>
@@ -43,7 +43,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
   const own: Instrument = lazy<Instrument>({
     core: () => ({ start: of("core.start"), drop: of("core.drop"), slope: of("core.slope") }),
     layout: () =>
-      store.answer(stringLayout, { nutGap: of("nut.gap"), bridgeSpread: of("bridge.spread"), diameters }).value,
+      store.answer(stringLayout, { nutGap: of("nut.gap"), bridgeSpread: of("bridge.spread"), diameters })
+        .value,
     taper: () =>
       store.answer(boardTaper, {
         ...{ stringLength, boardLength: of("fingerboard.length") },
@@ -66,7 +67,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
     },
     crown: () => {
       const { bridge: across } = own.layout;
-      return store.answer(bridgeCrown, { stringLength, across, heights: own.heights.bridge, core: own.core }).value;
+      return store.answer(bridgeCrown, { stringLength, across, heights: own.heights.bridge, core: own.core })
+        .value;
     },
     crownFace: () => {
       const { centre, radius } = own.crown;
@@ -82,7 +84,11 @@ export function instrument(spec: Spec, store: Store): Instrument {
       }).value,
     board: () => store.answer(boardOutline, { taper: own.taper, corner: of("fingerboard.corner") }).value,
     nut: () =>
-      store.answer(nutBlank, { width: own.taper.nut, allowance: of("nut.allowance"), strings: passing("nut") }).value,
+      store.answer(nutBlank, {
+        width: own.taper.nut,
+        allowance: of("nut.allowance"),
+        strings: passing("nut"),
+      }).value,
     bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
   });
   return own;

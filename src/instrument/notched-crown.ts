@@ -15,7 +15,12 @@ export type Notch = Circle;
  * crown gets upright walls up to it; one whose middle lies over it cuts the crown where the circles cross, and one that lies
  * wholly over it leaves no mark.
  */
-export function notchedCrown(crown: Circle, treble: number, bass: number, notches: readonly Notch[]): PathPoint[] {
+export function notchedCrown(
+  crown: Circle,
+  treble: number,
+  bass: number,
+  notches: readonly Notch[],
+): PathPoint[] {
   const points: PathPoint[] = [];
   let from = onCircle(crown, treble);
   for (const notch of notches) {

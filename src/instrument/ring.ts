@@ -28,7 +28,9 @@ export function ringOf(face: SpecFace, curves: { readonly [name: string]: readon
   const result = roundCorners({ closed: true, points }, corners);
   if (result.kind === "ok") return result;
   const edge = owners[result.index]!;
-  return result.kind === "no-room" ? { kind: "no-room", edge, most: result.most } : { kind: result.kind, edge };
+  return result.kind === "no-room"
+    ? { kind: "no-room", edge, most: result.most }
+    : { kind: result.kind, edge };
 }
 
 /** An edge's points after the one that it starts from. */

@@ -23,7 +23,10 @@ const coreLength = settable("core", "length", 1, 2000);
 
 /** Every dimension that can be set, in the order in which a person would think of them. Lengths in mm, angles in degrees. */
 export const catalogue: readonly Settable[] = [
-  stringLength("string.length", "String length along x, from the nut's fingerboard edge to the bridge contact"),
+  stringLength(
+    "string.length",
+    "String length along x, from the nut's fingerboard edge to the bridge contact",
+  ),
   clearance("string.clearance.nut.high", "Highest string's underside over the board at the nut"),
   clearance("string.clearance.nut.low", "Lowest string's underside over the board at the nut"),
   clearance("string.clearance.end.high", "Highest string's underside over the board's end"),
@@ -38,7 +41,12 @@ export const catalogue: readonly Settable[] = [
   bridgeLength("bridge.gap.playable", "Least gap at the bridge that this design calls playable"),
   bridgeLength("bridge.margin", "Outer string's centre to the end of the bridge's crown"),
   bridgeLength("bridge.wall", "Least wood between two notches of the bridge"),
-  settable("bridge", "angle", -15, 15)(
+  settable(
+    "bridge",
+    "angle",
+    -15,
+    15,
+  )(
     "bridge.tilt",
     "Lean of the bridge's flat tail-side face from square to the core's front, positive to the tail",
   ),
@@ -56,11 +64,18 @@ export const catalogue: readonly Settable[] = [
   settable("core", "length", 0, 100)("core.drop", "Step down of the core's front at its start"),
   settable("core", "angle", -10, 20)("core.slope", "Fall of the core's front, positive toward the tail"),
   settable("core", "length", 10, 400)("core.width", "Width of the core under the bridge"),
-  settable("tailpiece", "length", 0.1, 150)(
-    "tailpiece.height",
-    "Height of the string exits square from the core's front, on the centreline",
-  ),
-  settable("tailpiece", "length", 5, 400)("afterlength", "String from the bridge contact to the tailpiece exit"),
+  settable(
+    "tailpiece",
+    "length",
+    0.1,
+    150,
+  )("tailpiece.height", "Height of the string exits square from the core's front, on the centreline"),
+  settable(
+    "tailpiece",
+    "length",
+    5,
+    400,
+  )("afterlength", "String from the bridge contact to the tailpiece exit"),
 ];
 
 /** A dimension that can be set, by its dotted name. */

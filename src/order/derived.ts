@@ -4,9 +4,15 @@ export type Derived = { readonly form: RegExp; readonly from: readonly string[] 
 /** What every worked-out dimension follows from, for whoever tries to set one. */
 export const derived: readonly Derived[] = [
   { form: /^string\.[A-Z][#b]?\d\.length$/, from: ["string.length", "nut.gap", "bridge.spread"] },
-  { form: /^string\.[A-Z][#b]?\d\.tension$/, from: ["string.length", "the string's mass per length and pitch"] },
+  {
+    form: /^string\.[A-Z][#b]?\d\.tension$/,
+    from: ["string.length", "the string's mass per length and pitch"],
+  },
   { form: /^string\.[A-Z][#b]?\d\.pitch$/, from: ["the string's entry in the order or in strings.yaml"] },
-  { form: /^string\.angle$/, from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"] },
+  {
+    form: /^string\.angle$/,
+    from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"],
+  },
   { form: /^nut\.(spread|pitch)$/, from: ["nut.gap", "the strings' diameters"] },
   { form: /^nut\.width$/, from: ["nut.gap", "nut.margin", "the strings' diameters"] },
   { form: /^nut\.height$/, from: ["fingerboard.edge", "fingerboard.radius", "string.clearance.nut.high"] },
@@ -16,7 +22,10 @@ export const derived: readonly Derived[] = [
   { form: /^bridge\.included-angle$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
   { form: /^tailpiece\.(angle|exit)$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
   { form: /^fingerboard\.width\.(nut|\d+)$/, from: ["nut.gap", "nut.margin", "fingerboard.margin.end"] },
-  { form: /^fingerboard\.width\.end$/, from: ["bridge.spread", "fingerboard.margin.end", "fingerboard.length"] },
+  {
+    form: /^fingerboard\.width\.end$/,
+    from: ["bridge.spread", "fingerboard.margin.end", "fingerboard.length"],
+  },
   { form: /^fingerboard\.(thickness|crown)\.(nut|end)$/, from: ["fingerboard.edge", "fingerboard.radius"] },
 ];
 

@@ -41,7 +41,8 @@ export type Checked<T> =
 
 /** A problem in one or two lines of plain text for a terminal or a log. */
 export function problemText({ position, name, found, allowed, hint }: Problem): string {
-  const where = position.file === commandLine ? commandLine : `${position.file}:${position.line}:${position.column}`;
+  const where =
+    position.file === commandLine ? commandLine : `${position.file}:${position.line}:${position.column}`;
   const try_ = hint === "" ? "" : `\n    try: ${hint}`;
   return `${where}: ${name === "" ? "" : `${name}: `}found ${found}; allowed: ${allowed}${try_}`;
 }

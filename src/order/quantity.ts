@@ -16,7 +16,12 @@ export const kinds: {
 /** A number read, or what is wrong with the text. `code` says whether the number or its unit is at fault. */
 export type Read =
   | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly code: "type" | "unit" | "range"; readonly allowed: string; readonly hint: string };
+  | {
+      readonly ok: false;
+      readonly code: "type" | "unit" | "range";
+      readonly allowed: string;
+      readonly hint: string;
+    };
 
 const forms: { readonly [kind in Kind]: string } = {
   length: "a length such as 328, 328 mm, 12.9 in, 1/2 in or 1 1/16 in",
@@ -30,7 +35,8 @@ const forms: { readonly [kind in Kind]: string } = {
 const decimal = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
 const fraction = /^([+-]?)(?:(\d+)\s+)?(\d+)\s*\/\s*(\d+)$/;
 const sexagesimal = /^([+-]?)(\d+)\s*(?:°|deg)\s*(\d+(?:\.\d+)?)\s*['′](?:\s*(\d+(?:\.\d+)?)\s*(?:"|″))?$/;
-const withUnit = /^(.*?[\d.])\s*([^\d\s.+/-][^\s]*)?$/;
+const numberForm = String.raw`[+-]?(?:(?:\d+\s+)?\d+\s*/\s*\d+|(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)`;
+const withUnit = new RegExp(String.raw`^(${numberForm})\s*([^\d\s.,+/-]\S*)?$`);
 
 /**
  * Read a number with its unit as a person writes it.
@@ -56,7 +62,8 @@ export function readQuantity(text: string, kind: Kind): Read {
   if (word === undefined && kind === "length" && number.includes("/")) {
     return { ...refusal("unit", kind, written), hint: `say which: ${number} in, or ${number} mm` };
   }
-  if (!Number.isFinite(value)) return { ...refusal("range", kind, written), hint: "write a number of sensible size" };
+  if (!Number.isFinite(value))
+    return { ...refusal("range", kind, written), hint: "write a number of sensible size" };
   return { ok: true, value: value * factor + 0 };
 }
 

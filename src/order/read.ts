@@ -1,4 +1,4 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, type ProblemCode, quoted } from "./problem.ts";
 import { readYaml, type Written } from "./yaml.ts";
@@ -16,12 +16,18 @@ export function readAs<Schema extends z.ZodType>(
   if (!yaml.ok) return yaml;
   const result = schema.safeParse(yaml.value.value, { reportInput: true });
   if (result.success) return { ok: true, value: { data: result.data, written: yaml.value } };
-  return { ok: false, problems: result.error.issues.flatMap((issue) => problemsOf(issue, yaml.value, [])) };
+  const problems = result.error.issues.flatMap((issue) => problemsOf(issue, yaml.value, []));
+  // What is missing comes last: it is often there under a mistyped name.
+  return {
+    ok: false,
+    problems: problems.toSorted((a, b) => Number(a.code === "missing") - Number(b.code === "missing")),
+  };
 }
 
 function problemsOf(issue: z.core.$ZodIssue, written: Written, before: readonly PropertyKey[]): Problem[] {
   const path = [...before, ...issue.path];
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(issue.message, path, key, written));
+  if (issue.code === "unrecognized_keys")
+    return issue.keys.map((key) => unknownKey(issue.message, path, key, written));
   if (issue.code === "invalid_union") {
     const branch = likeliest(issue.errors, issue.input);
     if (branch !== undefined) return branch.flatMap((inner) => problemsOf(inner, written, path));
@@ -35,7 +41,9 @@ function problemsOf(issue: z.core.$ZodIssue, written: Written, before: readonly 
       name: nameOf(path),
       found: missing ? "nothing" : shown(issue.input),
       allowed: allowed ?? sentence(issue),
-      hint: hint ?? (missing ? `add ${String(path.at(-1) ?? "it")}` : didYouMean(String(issue.input), words(issue))),
+      hint:
+        hint ??
+        (missing ? `add ${String(path.at(-1) ?? "it")}` : didYouMean(String(issue.input), words(issue))),
     },
   ];
 }
@@ -68,7 +76,8 @@ function isOfAnotherForm(issue: z.core.$ZodIssue): boolean {
 
 function strangers(issues: readonly z.core.$ZodIssue[]): number {
   return issues.reduce(
-    (sum, issue) => sum + (issue.code === "unrecognized_keys" ? issue.keys.length : issue.input === undefined ? 1 : 0),
+    (sum, issue) =>
+      sum + (issue.code === "unrecognized_keys" ? issue.keys.length : issue.input === undefined ? 1 : 0),
     0,
   );
 }
@@ -78,10 +87,16 @@ function words(issue: z.core.$ZodIssue): string[] {
 }
 
 function sentence(issue: z.core.$ZodIssue): string {
-  return issue.code === "invalid_type" && issue.message.startsWith("Invalid") ? expected[issue.expected] ?? issue.expected : issue.message;
+  return issue.code === "invalid_type" && issue.message.startsWith("Invalid")
+    ? (expected[issue.expected] ?? issue.expected)
+    : issue.message;
 }
 
-const expected: { readonly [type: string]: string | undefined } = { array: "a list", tuple: "a list", object: "a map" };
+const expected: { readonly [type: string]: string | undefined } = {
+  array: "a list",
+  tuple: "a list",
+  object: "a map",
+};
 
 /** The dotted name that a path stands for; a dimension goes by its own name wherever it is written. */
 export function nameOf(path: readonly PropertyKey[]): string {

@@ -21,7 +21,8 @@ export function resolveFace(
   const problems: Problem[] = [];
   const dimension = (id: string, where: readonly PropertyKey[]): number => {
     const value = values[id]?.value;
-    if (value === undefined) problems.push(problem(written, [...path, ...where], id, "a dimension that can be set"));
+    if (value === undefined)
+      problems.push(problem(written, [...path, ...where], id, "a dimension that can be set"));
     return value ?? 0;
   };
   const along = dimension(face.frame.along, ["frame", "along"]);
@@ -58,5 +59,12 @@ export function resolveFace(
 
 function problem(written: Written, path: readonly PropertyKey[], found: string, allowed: string): Problem {
   const hint = "12 mm, 0.62, { dim: NAME } or { part: 0.5, of: NAME, plus: 3 mm }";
-  return { code: "type", position: written.at(path), name: path.map(String).join("."), found: quoted(found), allowed, hint };
+  return {
+    code: "type",
+    position: written.at(path),
+    name: path.map(String).join("."),
+    found: quoted(found),
+    allowed,
+    hint,
+  };
 }

@@ -48,7 +48,10 @@ function resolveOne(
   const stock = known.find(({ name }) => name === own.name);
   const names = known.map(({ name }) => name);
   const at = { position, name: `strings.${own.name}` };
-  if (stock === undefined && (own.pitch === undefined || own.diameter === undefined || own.mass === undefined)) {
+  if (
+    stock === undefined &&
+    (own.pitch === undefined || own.diameter === undefined || own.mass === undefined)
+  ) {
     const hint = didYouMean(own.name, names, "or describe it: { name, pitch, diameter, mass }");
     const allowed = names.join(", ");
     return { ok: false, problems: [{ code: "unknown-name", ...at, found: quoted(own.name), allowed, hint }] };
@@ -57,7 +60,10 @@ function resolveOne(
   const semitones = semitonesFromA4(pitch);
   if (semitones === undefined) {
     const allowed = "a pitch such as A4, C#4 or Bb1";
-    return { ok: false, problems: [{ code: "type", ...at, found: quoted(pitch), allowed, hint: "letter, # or b, octave" }] };
+    return {
+      ok: false,
+      problems: [{ code: "type", ...at, found: quoted(pitch), allowed, hint: "letter, # or b, octave" }],
+    };
   }
   const size = checkedSize(own, at);
   if (size !== undefined) return { ok: false, problems: [size] };
@@ -78,13 +84,28 @@ function resolveOne(
 }
 
 /** A string of another order of magnitude is likely written in another unit. */
-function checkedSize(own: z.output<typeof ownString>, at: Pick<Problem, "position" | "name">): Problem | undefined {
+function checkedSize(
+  own: z.output<typeof ownString>,
+  at: Pick<Problem, "position" | "name">,
+): Problem | undefined {
   const { diameter = 1, mass = 1 } = own;
   if (!(diameter >= 0.1 && diameter <= 5)) {
-    return { code: "range", ...at, found: `a diameter of ${diameter} mm`, allowed: "0.1 mm to 5 mm", hint: "is it in mm?" };
+    return {
+      code: "range",
+      ...at,
+      found: `a diameter of ${diameter} mm`,
+      allowed: "0.1 mm to 5 mm",
+      hint: "is it in mm?",
+    };
   }
   if (!(mass >= 0.1 && mass <= 100)) {
-    return { code: "range", ...at, found: `${mass} g/m`, allowed: "0.1 g/m to 100 g/m", hint: "is it in g/m?" };
+    return {
+      code: "range",
+      ...at,
+      found: `${mass} g/m`,
+      allowed: "0.1 g/m to 100 g/m",
+      hint: "is it in g/m?",
+    };
   }
   return undefined;
 }

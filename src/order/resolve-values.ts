@@ -60,8 +60,19 @@ export function resolveValues(
     }
     const source = given?.wish.source ?? (isPerCount(form.value) ? "string count" : "design");
     const { tolerance } = form;
+    const follows = isReference(own) ? ("dim" in own ? own.dim : own.of) : null;
     values[entry.id] = {
-      ...{ id: entry.id, kind: entry.kind, value, least, most, tolerance, purpose: form.for, source },
+      ...{
+        id: entry.id,
+        kind: entry.kind,
+        value,
+        least,
+        most,
+        tolerance,
+        purpose: form.for,
+        source,
+        follows,
+      },
       position: given?.wish.position ?? position,
     };
     return value;
@@ -91,7 +102,10 @@ function isPerCount<T>(value: T | { [count in Count]?: T | undefined }): value i
   return typeof value === "object" && value !== null && !isReference(value);
 }
 
-function atCount<T extends number | Reference>(value: T | { [count in Count]?: T | undefined }, count: Count) {
+function atCount<T extends number | Reference>(
+  value: T | { [count in Count]?: T | undefined },
+  count: Count,
+) {
   return isPerCount(value) ? value[count] : (value as T);
 }
 
@@ -107,7 +121,10 @@ function readWish({ id, text, position, keyPosition }: Wish): Checked<number> {
   const read = readQuantity(text, entry.kind);
   if (read.ok) return read;
   const found = text === "" ? "nothing" : quoted(text);
-  return { ok: false, problems: [{ code: read.code, position, name: id, found, allowed: read.allowed, hint: read.hint }] };
+  return {
+    ok: false,
+    problems: [{ code: read.code, position, name: id, found, allowed: read.allowed, hint: read.hint }],
+  };
 }
 
 function unknown(id: string, found: string, position: Position): Problem {
@@ -122,22 +139,39 @@ function unknown(id: string, found: string, position: Position): Problem {
 function circle(id: string, way: readonly string[], position: Position): Problem {
   const hint = "give one of them a value of its own";
   const found = way.slice(way.indexOf(id)).join(" from ");
-  return { code: "contradiction", position, name: id, found, allowed: "a value that doesn't follow from itself", hint };
+  return {
+    code: "contradiction",
+    position,
+    name: id,
+    found,
+    allowed: "a value that doesn't follow from itself",
+    hint,
+  };
 }
 
 function noValue(id: string, count: Count, position: Position): Problem {
   const hint = `add ${count}: to its value, least and most`;
-  return { code: "missing", position, name: id, found: `no value for ${count} strings`, allowed: "one a string count", hint };
+  return {
+    code: "missing",
+    position,
+    name: id,
+    found: `no value for ${count} strings`,
+    allowed: "one a string count",
+    hint,
+  };
 }
 
-function outOfRange({ id, kind, value, least, most, source, position }: SpecValue): Problem[] {
+function outOfRange({ id, kind, value, least, most, source, follows, position }: SpecValue): Problem[] {
   const sense = settables.get(id)!;
   const [low, high] = [Math.max(least, sense.least), Math.min(most, sense.most)];
   if (value >= low && value <= high) return [];
   const allowed = `${quantityText(low, kind)} to ${quantityText(high, kind)}`;
+  const found = quantityText(value, kind);
   const hint =
-    source === "order" || source === "command line"
-      ? `the design allows no more; try ${quantityText(value < low ? low : high, kind)}`
-      : "mend the design: its value, least and most contradict each other";
-  return [{ code: "range", position, name: id, found: quantityText(value, kind), allowed, hint }];
+    follows !== null
+      ? `it follows from ${follows}: change that less, or set ${id} too`
+      : source === "order" || source === "command line"
+        ? `the design allows no more; try ${quantityText(value < low ? low : high, kind)}`
+        : "mend the design: its value, least and most contradict each other";
+  return [{ code: "range", position, name: id, found, allowed, hint }];
 }

@@ -36,7 +36,10 @@ export function resolve(text: string, file: string, library: Library, options: O
   const strings = load(stringsFile, "strings", "strings", written.at(["strings"]), library);
   const problems = [design, shop, strings].flatMap((loaded) => (loaded.ok ? [] : loaded.problems));
   if (!design.ok || !shop.ok || !strings.ok) return { ok: false, problems };
-  return resolveRead({ order: order.value, design: design.value, shop: shop.value, strings: strings.value }, options);
+  return resolveRead(
+    { order: order.value, design: design.value, shop: shop.value, strings: strings.value },
+    options,
+  );
 }
 
 type Files = {
@@ -58,19 +61,28 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
     return { ok: false, problems };
   }
   const at = (index?: number): Position =>
-    options.strings === undefined ? order.written.at(index === undefined ? ["strings"] : ["strings", index]) : onLine();
+    options.strings === undefined
+      ? order.written.at(index === undefined ? ["strings"] : ["strings", index])
+      : onLine();
   const asked = askedStrings(wanted, design.data.strings[count] ?? [], at);
   const found = resolveStrings(asked, strings.data[design.data.voice]);
   const values = resolveValues(design.data, design.written, count, wishesOf(order, options));
   const { face } = design.data.bridge;
   const bridgeFace = values.ok ? resolveFace(face, values.value, design.written, ["bridge", "face"]) : values;
-  for (const part of [found, values, values.ok ? bridgeFace : found]) if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !values.ok || !bridgeFace.ok) return { ok: false, problems: unique(problems) };
+  for (const part of [found, values, values.ok ? bridgeFace : found])
+    if (!part.ok) problems.push(...part.problems);
+  if (problems.length > 0 || !found.ok || !values.ok || !bridgeFace.ok)
+    return { ok: false, problems: unique(problems) };
   return {
     ok: true,
     value: {
       ...{ order: order.data.order, revision: order.data.revision ?? null },
-      ...{ design: design.data.design, title: design.data.title, voice: design.data.voice, build: design.data.build },
+      ...{
+        design: design.data.design,
+        title: design.data.title,
+        voice: design.data.voice,
+        build: design.data.build,
+      },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, bridgeFace: bridgeFace.value, shop: shop.data },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
@@ -94,7 +106,10 @@ function load<Schema extends z.ZodType>(
   const word = shelf === "strings" ? "strings" : shelf.slice(0, -1);
   const allowed = names.length === 0 ? `a file in ${shelf}/` : names.join(", ");
   const hint = didYouMean(name, names, `put ${name}.yaml into ${shelf}/`);
-  return { ok: false, problems: [{ code: "unknown-name", position, name: word, found: quoted(name), allowed, hint }] };
+  return {
+    ok: false,
+    problems: [{ code: "unknown-name", position, name: word, found: quoted(name), allowed, hint }],
+  };
 }
 
 function wantedStrings(order: OrderFile, options: Options): OrderFile["strings"] {
@@ -104,7 +119,8 @@ function wantedStrings(order: OrderFile, options: Options): OrderFile["strings"]
 
 function countProblem(order: ReadFile<OrderFile>, options: Options, offered: readonly Count[]): Problem {
   const { strings } = order.data;
-  const given = options.strings ?? (typeof strings === "number" ? String(strings) : `a list of ${strings.length}`);
+  const given =
+    options.strings ?? (typeof strings === "number" ? String(strings) : `a list of ${strings.length}`);
   return {
     code: "count",
     position: options.strings === undefined ? order.written.at(["strings"]) : onLine(),
@@ -130,7 +146,16 @@ function fretProblems({ data, written }: ReadFile<OrderFile>, design: DesignFile
   if (data.frets === "none") return [];
   const found = `${data.frets.count} frets`;
   const allowed = `none: design ${design.design} is fretless`;
-  return [{ code: "contradiction", position: written.at(["frets"]), name: "frets", found, allowed, hint: "frets: none" }];
+  return [
+    {
+      code: "contradiction",
+      position: written.at(["frets"]),
+      name: "frets",
+      found,
+      allowed,
+      hint: "frets: none",
+    },
+  ];
 }
 
 function overruleProblems({ data, written }: ReadFile<OrderFile>): Problem[] {
@@ -139,12 +164,28 @@ function overruleProblems({ data, written }: ReadFile<OrderFile>): Problem[] {
     const position = written.at(["overrule", i, "check"]);
     const allowed = "a check that guards nobody's hands or eyes";
     const hint = "remove it, and change what the check refuses";
-    return [{ code: "overrule", position, name: "overrule", found: `${quoted(check)}, never overruled`, allowed, hint }];
+    return [
+      {
+        code: "overrule",
+        position,
+        name: "overrule",
+        found: `${quoted(check)}, never overruled`,
+        allowed,
+        hint,
+      },
+    ];
   });
 }
 
 function optionProblem(name: string, text: string, allowed: string): Problem {
-  return { code: "type", position: onLine(), name, found: quoted(text), allowed, hint: `--${name} takes ${allowed}` };
+  return {
+    code: "type",
+    position: onLine(),
+    name,
+    found: quoted(text),
+    allowed,
+    hint: `--${name} takes ${allowed}`,
+  };
 }
 
 function onLine(): Position {

@@ -16,6 +16,8 @@ export type SpecValue = {
   readonly most: number;
   readonly tolerance: number;
   readonly purpose: string;
+  /** The dimension that it follows from in the design, if any. */
+  readonly follows: string | null;
   readonly source: Source;
   readonly position: Position;
 };
@@ -74,7 +76,7 @@ export type Spec = {
 };
 
 /** The value of a settable dimension, mm or degrees. Every spec holds the whole catalogue; a name outside it throws. */
-export function valueOf(spec: Pick<Spec, "values">, id: string): number {
+export function dimensionOf(spec: Pick<Spec, "values">, id: string): number {
   const entry = spec.values[id];
   if (entry === undefined) throw new RangeError(`${id} is in no catalogue`);
   return entry.value;

@@ -1,4 +1,14 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument, visit } from "yaml";
+import {
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+  visit,
+} from "yaml";
 import type { Checked, Position, Problem, ProblemCode } from "./problem.ts";
 import { quoted } from "./problem.ts";
 
@@ -32,14 +42,20 @@ export function readYaml(text: string, file: string): Checked<Written> {
   };
   if (text.length > most.characters) {
     const found = `${text.length} characters`;
-    return { ok: false, problems: [fail("syntax", 0, found, `at most ${most.characters}`, "is this the right file?")] };
+    return {
+      ok: false,
+      problems: [fail("syntax", 0, found, `at most ${most.characters}`, "is this the right file?")],
+    };
   }
   let document: ReturnType<typeof parseDocument>;
   try {
     document = parseDocument(text, { schema: "failsafe", lineCounter: lines, prettyErrors: false });
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { ok: false, problems: [fail("syntax", 0, "too many levels", `at most ${most.depth}`, "nest less deeply")] };
+    return {
+      ok: false,
+      problems: [fail("syntax", 0, "too many levels", `at most ${most.depth}`, "nest less deeply")],
+    };
   }
   const problems = [...document.errors, ...document.warnings].map((error) => {
     const known = syntax[error.code];
@@ -48,7 +64,13 @@ export function readYaml(text: string, file: string): Checked<Written> {
   visit(document, (_, node, path) => {
     if (isAlias(node)) {
       problems.push(
-        fail("alias", node.range?.[0] ?? 0, `the alias *${node.source}`, "values written out", "write the value here"),
+        fail(
+          "alias",
+          node.range?.[0] ?? 0,
+          `the alias *${node.source}`,
+          "values written out",
+          "write the value here",
+        ),
       );
     }
     if (path.length > 2 * most.depth) {
@@ -80,7 +102,13 @@ function* oddKeys(
   for (const { key, value } of node.items as Pair<Node, Node>[]) {
     const offset = key?.range?.[0] ?? 0;
     if (!isScalar(key) || typeof key.value !== "string") {
-      yield fail("type", offset, "a key that is a list or a map", "a word", "write a plain word before the colon");
+      yield fail(
+        "type",
+        offset,
+        "a key that is a list or a map",
+        "a word",
+        "write a plain word before the colon",
+      );
     } else if (["__proto__", "constructor", "prototype"].includes(key.value)) {
       yield fail("unknown-key", offset, quoted(key.value), "the keys that the form names", "remove it");
     } else yield* oddKeys(value, fail);
@@ -91,7 +119,9 @@ function plain(node: unknown): unknown {
   if (isScalar(node)) return typeof node.value === "string" ? node.value : "";
   if (isSeq(node)) return node.items.map(plain);
   if (!isMap(node)) return "";
-  return Object.fromEntries((node.items as Pair<Node, Node>[]).map(({ key, value }) => [keyText(key), plain(value)]));
+  return Object.fromEntries(
+    (node.items as Pair<Node, Node>[]).map(({ key, value }) => [keyText(key), plain(value)]),
+  );
 }
 
 function keyText(key: unknown): string {

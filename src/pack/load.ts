@@ -16,7 +16,10 @@ export function loadOrder(file: string, store: Store, options: Options = {}): Ch
   if (!text.ok) return text;
   const spec = resolve(text.value, shown, diskLibrary(file), options);
   if (!spec.ok) return spec;
-  const problems = [...contradictions(spec.value, instrument(spec.value, store)), ...unknownChecks(spec.value)];
+  const problems = [
+    ...contradictions(spec.value, instrument(spec.value, store)),
+    ...unknownChecks(spec.value),
+  ];
   return problems.length > 0 ? { ok: false, problems } : spec;
 }
 
@@ -38,13 +41,16 @@ export function readText(file: string, shown: string): Checked<string> {
     const kind = statSync(file);
     if (kind.isDirectory()) return problem("a folder", "name the file in it");
     if (!kind.isFile()) return problem("a device or a pipe", "name a file");
-    if (kind.size > mostBytes) return problem(`${kind.size} bytes, more than ${mostBytes}`, "is this the right file?");
+    if (kind.size > mostBytes)
+      return problem(`${kind.size} bytes, more than ${mostBytes}`, "is this the right file?");
     return { ok: true, value: new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(file)) };
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
-    if (code === "ENOENT") return problem("no such file", "look at the path, or make one with: patternloft new FILE");
+    if (code === "ENOENT")
+      return problem("no such file", "look at the path, or make one with: patternloft new FILE");
     if (code === "EACCES") return problem("a file that may not be read", "look at its permissions");
-    if (code === "ERR_ENCODING_INVALID_ENCODED_DATA") return problem("bytes that are no UTF-8", "save it as UTF-8");
+    if (code === "ERR_ENCODING_INVALID_ENCODED_DATA")
+      return problem("bytes that are no UTF-8", "save it as UTF-8");
     return problem(`a file that can't be read (${code ?? "unknown"})`, "look at the path");
   }
 }

@@ -1,8 +1,8 @@
 import { publish } from "../files/publish.ts";
+import { didYouMean } from "../order/nearest.ts";
 import { type Checked, commandLine, type Problem } from "../order/problem.ts";
 import type { Options } from "../order/resolve.ts";
 import type { Spec } from "../order/spec.ts";
-import { didYouMean } from "../order/nearest.ts";
 import type { Store } from "../step/store.ts";
 import { loadOrder } from "./load.ts";
 import { type Held, type Pack, packOf, partNames } from "./pack.ts";

@@ -7,13 +7,13 @@ import { expectedOf } from "../files/dxf/expected.ts";
 import { type ReadBack, readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
+import type { Spec } from "../order/spec.ts";
 import { jsonLines } from "../report/json-lines.ts";
 import { type Report, reportOf } from "../report/report.ts";
 import { reportMarkdown } from "../report/report-markdown.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
-import type { Spec } from "../order/spec.ts";
 
 /** A file of a pack, by its path inside it, with what stands of it in the manifest. */
 export type PackFile = {
@@ -73,14 +73,18 @@ export function reportFor(spec: Spec, store: Store): Report {
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly FlatFile[]): Held[] {
-  return wanted.filter(({ name }) => holds.includes(name)).map(({ name }) => ({ file: name, check: id, why }));
+  return wanted
+    .filter(({ name }) => holds.includes(name))
+    .map(({ name }) => ({ file: name, check: id, why }));
 }
 
 type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of"]> };
 
 function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly Finding[]): PackFile[] {
   const fingerprint = fingerprintOf(answer.key);
-  const reasons = found.filter(({ holds, overruled }) => overruled !== undefined && holds.includes(file.name));
+  const reasons = found.filter(
+    ({ holds, overruled }) => overruled !== undefined && holds.includes(file.name),
+  );
   const flat = titled(answer.value, {
     ...{ order: spec.order, part: file.part, fingerprint, hand: spec.hand, seenFrom: file.seenFrom },
     overruled: reasons.map(({ id, overruled }) => ascii(`${id}: ${overruled}`)),
@@ -92,7 +96,13 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
   const picture = svgText(flat, `${spec.order} ${file.name}`);
   return [
     { path, text, what: file.what, fingerprint, readBack },
-    { path: `${file.folder}/${file.name}.svg`, text: picture, what: `picture: ${file.what}`, fingerprint, readBack: null },
+    {
+      path: `${file.folder}/${file.name}.svg`,
+      text: picture,
+      what: `picture: ${file.what}`,
+      fingerprint,
+      readBack: null,
+    },
   ];
 }
 
@@ -101,7 +111,12 @@ function ascii(text: string): string {
   return text.normalize("NFKD").replace(/[^\u0020-\u007e]/g, "");
 }
 
-function reportFiles(report: Report, spec: Spec, held: readonly Held[], made: readonly PackFile[]): PackFile[] {
+function reportFiles(
+  report: Report,
+  spec: Spec,
+  held: readonly Held[],
+  made: readonly PackFile[],
+): PackFile[] {
   const { order, design, strings, hand, fingerprint, checks } = report;
   const plain = { fingerprint: null, readBack: null };
   const files: PackFile[] = [
@@ -110,14 +125,33 @@ function reportFiles(report: Report, spec: Spec, held: readonly Held[], made: re
       ...{ path: "dimensions.md", what: "dimension report, for people", ...plain },
       text: reportMarkdown(report, spec, [...new Set(held.map(({ file }) => file))]),
     },
-    { path: "checks.json", text: jsonLines({ order, fingerprint, checks }), what: "what the checks found", ...plain },
+    {
+      path: "checks.json",
+      text: jsonLines({ order, fingerprint, checks }),
+      what: "what the checks found",
+      ...plain,
+    },
   ];
-  const listed = [...made, ...files].sort((a, b) => (a.path < b.path ? -1 : 1)).map((file) => ({
-    ...{ path: file.path, what: file.what, bytes: Buffer.byteLength(file.text), sha256: sha256(file.text) },
-    ...{ fingerprint: file.fingerprint, readBack: file.readBack },
-  }));
-  const manifest = { order, revision: spec.revision, design, strings, hand, fingerprint, held, files: listed };
-  return [...files, { path: "manifest.json", text: jsonLines(manifest), what: "what is in this pack", ...plain }];
+  const listed = [...made, ...files]
+    .sort((a, b) => (a.path < b.path ? -1 : 1))
+    .map((file) => ({
+      ...{ path: file.path, what: file.what, bytes: Buffer.byteLength(file.text), sha256: sha256(file.text) },
+      ...{ fingerprint: file.fingerprint, readBack: file.readBack },
+    }));
+  const manifest = {
+    order,
+    revision: spec.revision,
+    design,
+    strings,
+    hand,
+    fingerprint,
+    held,
+    files: listed,
+  };
+  return [
+    ...files,
+    { path: "manifest.json", text: jsonLines(manifest), what: "what is in this pack", ...plain },
+  ];
 }
 
 function sha256(text: string): string {

@@ -1,5 +1,5 @@
 import type { Instrument } from "../instrument/instrument.ts";
-import { type Spec, valueOf } from "../order/spec.ts";
+import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import { type SideAngles, sideAngles } from "./side-angles.ts";
@@ -13,7 +13,7 @@ export function forces(spec: Spec, instrument: Instrument, store: Store): Forces
   const own: Forces = lazy<Forces>({
     strings: () =>
       store.answer(stringTensions, {
-        stringLength: valueOf(spec, "string.length"),
+        stringLength: dimensionOf(spec, "string.length"),
         strings: spec.strings.map(({ semitones, mass }) => ({ semitones, mass })),
       }).value,
     angles: () =>

@@ -11,9 +11,14 @@ export type SideAnglesInput = {
 export type SideAngles = { readonly rise: number; readonly fall: number; readonly included: number };
 
 /** The strings' mean angles at the bridge; a straight string includes 180 degrees. Splay is ignored, as seen from the side. */
-export const sideAngles = step("physics.side-angles", 1, ({ tensions, rises, falls }: SideAnglesInput): SideAngles => {
-  const total = tensions.reduce((sum, tension) => sum + tension, 0);
-  const mean = (angles: readonly number[]) => angles.reduce((sum, a, i) => sum + a * tensions[i]!, 0) / total;
-  const [rise, fall] = [mean(rises), mean(falls)];
-  return { rise, fall, included: 180 - rise - fall };
-});
+export const sideAngles = step(
+  "physics.side-angles",
+  1,
+  ({ tensions, rises, falls }: SideAnglesInput): SideAngles => {
+    const total = tensions.reduce((sum, tension) => sum + tension, 0);
+    const mean = (angles: readonly number[]) =>
+      angles.reduce((sum, a, i) => sum + a * tensions[i]!, 0) / total;
+    const [rise, fall] = [mean(rises), mean(falls)];
+    return { rise, fall, included: 180 - rise - fall };
+  },
+);

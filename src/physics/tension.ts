@@ -11,10 +11,14 @@ export type TensionInput = {
 export type Tensions = { readonly pitches: readonly number[]; readonly tensions: readonly number[] };
 
 /** Tension of a string at pitch: T = mu (2 L f)², mu in kg/m, L in m, f in Hz (Mersenne's law). */
-export const stringTensions = step("physics.tension", 1, ({ stringLength, strings }: TensionInput): Tensions => {
-  const pitches = strings.map(({ semitones }) => frequency(semitones, concertA4));
-  return {
-    pitches,
-    tensions: strings.map(({ mass }, i) => (mass / 1000) * ((2 * stringLength * pitches[i]!) / 1000) ** 2),
-  };
-});
+export const stringTensions = step(
+  "physics.tension",
+  1,
+  ({ stringLength, strings }: TensionInput): Tensions => {
+    const pitches = strings.map(({ semitones }) => frequency(semitones, concertA4));
+    return {
+      pitches,
+      tensions: strings.map(({ mass }, i) => (mass / 1000) * ((2 * stringLength * pitches[i]!) / 1000) ** 2),
+    };
+  },
+);

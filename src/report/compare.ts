@@ -40,7 +40,9 @@ const same = 5e-7;
 export function compareReports(before: Report, after: Report): Comparison {
   const dimensions = pairs(before.dimensions, after.dimensions).flatMap(([a, b]) => movedDimension(a, b));
   const checks = pairs(before.checks, after.checks).flatMap(([a, b]) => movedCheck(a, b));
-  const counts = checks.some(({ kind, after: now }) => kind === "worse" || (kind === "new" && now !== "pass"));
+  const counts = checks.some(
+    ({ kind, after: now }) => kind === "worse" || (kind === "new" && now !== "pass"),
+  );
   return {
     head: (["order", "design", "strings", "hand"] as const)
       .filter((key) => before[key] !== after[key])
@@ -49,12 +51,18 @@ export function compareReports(before: Report, after: Report): Comparison {
   };
 }
 
-function pairs<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]): [T | undefined, T | undefined][] {
+function pairs<T extends { readonly id: string }>(
+  before: readonly T[],
+  after: readonly T[],
+): [T | undefined, T | undefined][] {
   const [old, now] = [new Map(before.map((x) => [x.id, x])), new Map(after.map((x) => [x.id, x]))];
   return [...new Set([...old.keys(), ...now.keys()])].sort().map((id) => [old.get(id), now.get(id)]);
 }
 
-function movedDimension(a: ReportedDimension | undefined, b: ReportedDimension | undefined): MovedDimension[] {
+function movedDimension(
+  a: ReportedDimension | undefined,
+  b: ReportedDimension | undefined,
+): MovedDimension[] {
   const { id, unit, tolerance } = (a ?? b)!;
   const numbers = { before: a?.value ?? null, after: b?.value ?? null };
   if (a === undefined || b === undefined) {
@@ -62,7 +70,9 @@ function movedDimension(a: ReportedDimension | undefined, b: ReportedDimension |
   }
   const by = Math.abs(b.value - a.value);
   if (by < same && a.unit === b.unit) return [];
-  return [{ id, kind: "changed", ...numbers, unit, tolerance, beyond: by > tolerance + same || a.unit !== b.unit }];
+  return [
+    { id, kind: "changed", ...numbers, unit, tolerance, beyond: by > tolerance + same || a.unit !== b.unit },
+  ];
 }
 
 const gravity = { pass: 0, attend: 1, refuse: 2 } as const;
@@ -70,7 +80,8 @@ const gravity = { pass: 0, attend: 1, refuse: 2 } as const;
 function movedCheck(a: ReportedCheck | undefined, b: ReportedCheck | undefined): MovedCheck[] {
   const statuses = { before: a?.status ?? null, after: b?.status ?? null };
   const { id } = (a ?? b)!;
-  if (a === undefined || b === undefined) return [{ id, kind: a === undefined ? "new" : "gone", ...statuses }];
+  if (a === undefined || b === undefined)
+    return [{ id, kind: a === undefined ? "new" : "gone", ...statuses }];
   if (a.status === b.status) return [];
   return [{ id, kind: gravity[b.status] > gravity[a.status] ? "worse" : "better", ...statuses }];
 }

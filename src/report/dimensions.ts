@@ -11,7 +11,13 @@ const usual = { length: 0.1, angle: 0.1, force: 0.5, pitch: 0.01 };
 
 /** Every dimension that a report of this spec has, in no particular order. */
 export function dimensionsOf(spec: Spec): Dimension[] {
-  return [...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights, ...boardDimensions(spec)];
+  return [
+    ...settableDimensions(spec),
+    ...stringDimensions(spec),
+    ...spacing,
+    ...heights,
+    ...boardDimensions(spec),
+  ];
 }
 
 function settableDimensions({ values }: Spec): Dimension[] {
@@ -32,9 +38,14 @@ function angle(part: string, id: string, label: string, of: Of): Dimension {
 
 function stringDimensions({ strings }: Spec): Dimension[] {
   return strings.flatMap(({ name }, i): Dimension[] => [
-    length("strings", `string.${name}.length`, `${name}: true length from nut to bridge`, ({ instrument }) => {
-      return instrument.runs.lengths[i]!;
-    }),
+    length(
+      "strings",
+      `string.${name}.length`,
+      `${name}: true length from nut to bridge`,
+      ({ instrument }) => {
+        return instrument.runs.lengths[i]!;
+      },
+    ),
     {
       ...{ id: `string.${name}.tension`, label: `${name}: tension at pitch`, unit: "N", part: "strings" },
       ...{ tolerance: usual.force, of: ({ forces }) => forces.strings.tensions[i]! },
@@ -47,35 +58,75 @@ function stringDimensions({ strings }: Spec): Dimension[] {
 }
 
 const spacing: readonly Dimension[] = [
-  length("nut", "nut.spread", "Outer strings' centres apart at the nut", ({ instrument }) => instrument.layout.nutSpread),
-  length("nut", "nut.pitch", "Mean distance of neighbouring centres at the nut", ({ instrument: { layout } }) => {
-    return layout.nutSpread / (layout.nut.length - 1);
-  }),
-  length("nut", "nut.width", "Width of the nut and of the board there", ({ instrument }) => instrument.taper.nut),
+  length(
+    "nut",
+    "nut.spread",
+    "Outer strings' centres apart at the nut",
+    ({ instrument }) => instrument.layout.nutSpread,
+  ),
+  length(
+    "nut",
+    "nut.pitch",
+    "Mean distance of neighbouring centres at the nut",
+    ({ instrument: { layout } }) => {
+      return layout.nutSpread / (layout.nut.length - 1);
+    },
+  ),
+  length(
+    "nut",
+    "nut.width",
+    "Width of the nut and of the board there",
+    ({ instrument }) => instrument.taper.nut,
+  ),
   length("bridge", "bridge.gap", "Gap between neighbouring strings at the bridge", ({ instrument }) => {
     return instrument.layout.bridgeGap;
   }),
-  length("bridge", "bridge.pitch", "Mean distance of neighbouring centres at the bridge", ({ instrument: { layout } }) => {
-    return layout.bridgeSpread / (layout.bridge.length - 1);
-  }),
+  length(
+    "bridge",
+    "bridge.pitch",
+    "Mean distance of neighbouring centres at the bridge",
+    ({ instrument: { layout } }) => {
+      return layout.bridgeSpread / (layout.bridge.length - 1);
+    },
+  ),
 ];
 
 const heights: readonly Dimension[] = [
   length("nut", "nut.height", "Height of the nut's blank", ({ instrument }) => instrument.nut.height),
-  length("bridge", "bridge.radius", "Radius of the crown through the strings", ({ instrument }) => instrument.crown.radius),
+  length(
+    "bridge",
+    "bridge.radius",
+    "Radius of the crown through the strings",
+    ({ instrument }) => instrument.crown.radius,
+  ),
   length("bridge", "bridge.top", "Top of the crown over z = 0", ({ instrument }) => instrument.crown.top),
   length("bridge", "bridge.height", "Top of the crown, square from the core's front", ({ instrument }) => {
     return instrument.crown.height;
   }),
-  angle("strings", "string.angle", "Strings' rise to the bridge, seen from the side, to z = 0", ({ forces }) => {
-    return forces.angles.rise;
-  }),
-  angle("tailpiece", "tailpiece.angle", "Strings' fall to the tailpiece, seen from the side, to z = 0", ({ forces }) => {
-    return forces.angles.fall;
-  }),
-  angle("bridge", "bridge.included-angle", "Angle that the strings include at the bridge, from the side", ({ forces }) => {
-    return forces.angles.included;
-  }),
+  angle(
+    "strings",
+    "string.angle",
+    "Strings' rise to the bridge, seen from the side, to z = 0",
+    ({ forces }) => {
+      return forces.angles.rise;
+    },
+  ),
+  angle(
+    "tailpiece",
+    "tailpiece.angle",
+    "Strings' fall to the tailpiece, seen from the side, to z = 0",
+    ({ forces }) => {
+      return forces.angles.fall;
+    },
+  ),
+  angle(
+    "bridge",
+    "bridge.included-angle",
+    "Angle that the strings include at the bridge, from the side",
+    ({ forces }) => {
+      return forces.angles.included;
+    },
+  ),
 ];
 
 function boardDimensions({ stations }: Spec): Dimension[] {
@@ -83,12 +134,22 @@ function boardDimensions({ stations }: Spec): Dimension[] {
   const ends: Dimension[] = [
     length(part, "fingerboard.width.nut", "Width at the nut", ({ instrument }) => instrument.taper.nut),
     length(part, "fingerboard.width.end", "Width at its end", ({ instrument }) => instrument.taper.end),
-    length(part, "fingerboard.thickness.nut", "Thickness on the centreline at the nut", ({ instrument: { surface } }) => {
-      return boardTop(surface, 0, 0);
-    }),
-    length(part, "fingerboard.thickness.end", "Thickness on the centreline at its end", ({ instrument: { surface } }) => {
-      return boardTop(surface, surface.taper.length, 0);
-    }),
+    length(
+      part,
+      "fingerboard.thickness.nut",
+      "Thickness on the centreline at the nut",
+      ({ instrument: { surface } }) => {
+        return boardTop(surface, 0, 0);
+      },
+    ),
+    length(
+      part,
+      "fingerboard.thickness.end",
+      "Thickness on the centreline at its end",
+      ({ instrument: { surface } }) => {
+        return boardTop(surface, surface.taper.length, 0);
+      },
+    ),
   ];
   const between = stations.fingerboard.map((x) =>
     length(part, `fingerboard.width.${x}`, `Width ${x} mm from the nut`, ({ instrument }) => {

@@ -3,7 +3,9 @@
  * that changed.
  */
 export function jsonLines(record: { readonly [key: string]: unknown }): string {
-  const fields = Object.entries(record).map(([key, value]) => `  ${JSON.stringify(key)}: ${fieldText(value)}`);
+  const fields = Object.entries(record).map(
+    ([key, value]) => `  ${JSON.stringify(key)}: ${fieldText(value)}`,
+  );
   return `{\n${fields.join(",\n")}\n}\n`;
 }
 

@@ -1,6 +1,11 @@
 /** A Markdown table; numbers of the columns named in `right` stand to the right. Bars in cells are escaped. */
-export function markdownTable(head: readonly string[], rows: readonly (readonly string[])[], right: readonly string[] = []) {
-  const line = (cells: readonly string[]) => `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
+export function markdownTable(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  right: readonly string[] = [],
+) {
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
   const rule = head.map((name) => (right.includes(name) ? "---:" : "---"));
   return [line(head), line(rule), ...rows.map(line)].join("\n");
 }

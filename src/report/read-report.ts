@@ -16,7 +16,11 @@ const report = z.object({
   ),
   checks: z.array(
     z.object({
-      ...{ id: z.string(), status: z.enum(["pass", "attend", "refuse"]), stake: z.enum(["injury", "spoilage"]) },
+      ...{
+        id: z.string(),
+        status: z.enum(["pass", "attend", "refuse"]),
+        stake: z.enum(["injury", "spoilage"]),
+      },
       ...{ subject: z.string(), found: z.number(), limit: z.number(), unit: z.string(), why: z.string() },
       ...{ source: z.string(), overruled: z.string().exactOptional() },
     }),
@@ -38,6 +42,8 @@ export function readReport(text: string, file: string): Checked<Report> {
   }
   const result = report.safeParse(data);
   if (result.success) return { ok: true, value: result.data };
-  const problems = result.error.issues.map(({ path, message }) => problem(message, path.map(String).join(".")));
+  const problems = result.error.issues.map(({ path, message }) =>
+    problem(message, path.map(String).join(".")),
+  );
   return { ok: false, problems };
 }

@@ -28,17 +28,25 @@ function checksTable(checks: readonly ReportedCheck[]): string {
     overruled === undefined ? status : `${status}, overruled: ${overruled}`,
     ...[id, stake, `${readable(found)} ${unit}`, `${readable(limit)} ${unit}`, why, source],
   ]);
-  return markdownTable(["status", "check", "at stake", "found", "limit", "why", "source"], rows, ["found", "limit"]);
+  return markdownTable(["status", "check", "at stake", "found", "limit", "why", "source"], rows, [
+    "found",
+    "limit",
+  ]);
 }
 
 function partTable(report: Report, spec: Spec, part: string): string {
   const rows = report.dimensions
     .filter((dimension) => dimension.part === part)
     .map(({ id, label, value, unit, tolerance }) => {
-      const source = spec.values[id]?.source ?? "worked out";
+      const entry = spec.values[id];
+      const source =
+        entry === undefined ? "worked out" : entry.follows === null ? entry.source : entry.follows;
       return [id, readable(value), unit, readable(tolerance), source, label];
     });
-  return markdownTable(["dimension", "value", "unit", "tolerance", "from", "what it is"], rows, ["value", "tolerance"]);
+  return markdownTable(["dimension", "value", "unit", "tolerance", "from", "what it is"], rows, [
+    "value",
+    "tolerance",
+  ]);
 }
 
 function capital(word: string): string {

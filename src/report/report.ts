@@ -45,11 +45,22 @@ export function reportOf(model: Model, parts: ReadonlyMap<string, string>, asked
     fingerprint: orderFingerprint(parts),
     dimensions: dimensionsOf(spec)
       .filter(({ part }) => wanted(part))
-      .map(({ id, label, unit, part, tolerance, of }) => ({ id, label, value: rounded(of(model)), unit, tolerance, part }))
+      .map(({ id, label, unit, part, tolerance, of }) => ({
+        id,
+        label,
+        value: rounded(of(model)),
+        unit,
+        tolerance,
+        part,
+      }))
       .sort((a, b) => (a.id < b.id ? -1 : 1)),
     checks: findings(model)
       .filter(({ subject }) => wanted(subject))
-      .map(({ holds: _, ...finding }) => ({ ...finding, found: rounded(finding.found), limit: rounded(finding.limit) })),
+      .map(({ holds: _, ...finding }) => ({
+        ...finding,
+        found: rounded(finding.found),
+        limit: rounded(finding.limit),
+      })),
   };
 }
 

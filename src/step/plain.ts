@@ -26,7 +26,9 @@ export function plainCopy(value: unknown, where = "input"): { value: unknown; te
   }
   if (Array.isArray(value)) return list(value, where);
   if (typeof value === "object" && isRecord(value)) return record(value, where);
-  throw new TypeError(`${where} is no plain data but ${typeof value === "object" ? "an instance" : typeof value}`);
+  throw new TypeError(
+    `${where} is no plain data but ${typeof value === "object" ? "an instance" : typeof value}`,
+  );
 }
 
 function isRecord(value: object): value is Record<string, unknown> {

@@ -5,7 +5,8 @@
  * step that made them.
  */
 export function rounded(value: number): number {
-  if (!Number.isFinite(value)) throw new RangeError(`a number that is not finite (${value}) reached a step or a writer`);
+  if (!Number.isFinite(value))
+    throw new RangeError(`a number that is not finite (${value}) reached a step or a writer`);
   const scaled = Math.round(value * 1e6);
   if (!Number.isSafeInteger(scaled)) return value;
   return scaled / 1e6 + 0;

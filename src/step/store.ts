@@ -32,7 +32,8 @@ export function memoryStore(onRun: (name: string) => void = () => {}): Store {
 }
 
 function frozen<T>(value: T): T {
-  if (typeof value !== "object" || value === null || ArrayBuffer.isView(value) || Object.isFrozen(value)) return value;
+  if (typeof value !== "object" || value === null || ArrayBuffer.isView(value) || Object.isFrozen(value))
+    return value;
   Object.freeze(value);
   for (const item of Object.values(value)) frozen(item);
   return value;

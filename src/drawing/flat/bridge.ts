@@ -1,3 +1,4 @@
+import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { CrownFace } from "../../instrument/bridge/face.ts";
 import { step } from "../../step/step.ts";
@@ -22,19 +23,22 @@ const scribed = 4;
  */
 export const bridgeFlat = step("outline.bridge", 1, (given: BridgeFlatInput): Flat => {
   const { hand, cut, finished, holes, notches, names } = given;
-  const top = Math.max(...cut.points.map(({ y }) => y));
+  const top = extentsOf([cut])!.maxY;
   const flat: Flat = {
     shapes: [
       { layer: layers.outer, path: cut },
       { layer: layers.part, path: finished },
       ...holes.map(({ size, path }) => ({ layer: layers.bore(size), path })),
       ...notches.map(({ y, bottom, width }) => {
-        return { layer: layers.scribe, path: lineBetween(y, bottom + width / 2, y, bottom + width / 2 - scribed) };
+        return {
+          layer: layers.scribe,
+          path: lineBetween(y, bottom + width / 2, y, bottom + width / 2 - scribed),
+        };
       }),
     ],
     notes: notches.map(({ y, bottom, width }, i) => ({
       text: `${names[i]} WIDE ${width.toFixed(2)} BOTTOM ${bottom.toFixed(2)}`,
-      ...{ x: y + letterHeight / 2, y: top + 5, height: letterHeight, turn: 90, align: "left" },
+      ...{ x: y + letterHeight / 2, y: top + 3, height: letterHeight, turn: 90, align: "left" },
     })),
   };
   return hand === "left" ? turnedOver(flat, "x") : flat;

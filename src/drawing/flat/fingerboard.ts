@@ -1,5 +1,5 @@
-import { boardWidth, type Taper } from "../../instrument/fingerboard/taper.ts";
 import type { Path } from "../../geometry/path.ts";
+import { boardWidth, type Taper } from "../../instrument/fingerboard/taper.ts";
 import { step } from "../../step/step.ts";
 import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
 
@@ -17,8 +17,8 @@ export type FingerboardInput = {
 export const fingerboardFlat = step("outline.fingerboard", 1, (given: FingerboardInput): Flat => {
   const { hand, path, taper, stringLength, strings, stations } = given;
   const { length } = taper;
-  const note = (text: string, x: number, y: number) => {
-    return { text, x, y, height: letterHeight, turn: 0, align: "left" } as const;
+  const note = (text: string, x: number, y: number, align: "left" | "center") => {
+    return { text, x, y, height: letterHeight, turn: 0, align } as const;
   };
   const across = (x: number) => boardWidth(taper, x) / 2;
   const lines = strings.map(({ nut, bridge }) => {
@@ -29,13 +29,19 @@ export const fingerboardFlat = step("outline.fingerboard", 1, (given: Fingerboar
     shapes: [
       { layer: layers.outer, path },
       { layer: layers.part, path },
-      ...[lineBetween(0, 0, length, 0), ...lines, ...marks].map((line) => ({ layer: layers.note, path: line })),
+      { layer: layers.note, path: lineBetween(-4, 0, length, 0), chain: true },
+      ...[...lines, ...marks].map((line) => ({ layer: layers.note, path: line })),
     ],
     notes: [
       ...strings.map(({ name, nut, bridge }) => {
-        return note(name, length + 2, nut + ((bridge - nut) * length) / stringLength - letterHeight / 2);
+        return note(
+          name,
+          length + 2,
+          nut + ((bridge - nut) * length) / stringLength - letterHeight / 2,
+          "left",
+        );
       }),
-      ...stations.map((x) => note(`x ${x}`, x + 0.8, across(taper.length) + 2)),
+      ...stations.map((x) => note(`x ${x}`, x, across(x) + 2, "center")),
     ],
   };
   return hand === "left" ? turnedOver(flat, "y") : flat;

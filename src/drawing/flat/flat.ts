@@ -13,8 +13,8 @@ export type Note = {
   readonly align: "left" | "center" | "right";
 };
 
-/** A path and the layer that says what is to be done along it. */
-export type Shape = { readonly layer: string; readonly path: Path };
+/** A path and the layer that says what is to be done along it; `chain` draws it as a centre line is drawn in pictures. */
+export type Shape = { readonly layer: string; readonly path: Path; readonly chain?: true };
 
 /** A flat drawing for a machine, at full size in mm: what to cut, in which layers, and what is written beside it. */
 export type Flat = {
@@ -51,7 +51,7 @@ export function mustClose(layer: string): boolean {
 /** A drawing of the same part for the other hand: its lines turned over one axis, its words left readable. */
 export function turnedOver({ shapes, notes }: Flat, axis: "x" | "y"): Flat {
   return {
-    shapes: shapes.map(({ layer, path }) => ({ layer, path: mirrored(path, axis) })),
+    shapes: shapes.map((shape) => ({ ...shape, path: mirrored(shape.path, axis) })),
     notes: notes.map((note) => ({ ...note, ...turnedNote(note, axis) })),
   };
 }

@@ -1,4 +1,4 @@
-import { valueOf } from "../../order/spec.ts";
+import { dimensionOf } from "../../order/spec.ts";
 import type { Answer, Store } from "../../step/store.ts";
 import type { Model } from "../../workshop/model.ts";
 import { bridgeFlat } from "./bridge.ts";
@@ -24,8 +24,12 @@ export const flatFiles: readonly FlatFile[] = [
     of: ({ spec, instrument: { board, taper, layout } }, store) => {
       if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
       return store.answer(fingerboardFlat, {
-        ...{ hand: spec.hand, path: board.path, taper, stringLength: valueOf(spec, "string.length") },
-        strings: spec.strings.map(({ name }, i) => ({ name, nut: layout.nut[i]!, bridge: layout.bridge[i]! })),
+        ...{ hand: spec.hand, path: board.path, taper, stringLength: dimensionOf(spec, "string.length") },
+        strings: spec.strings.map(({ name }, i) => ({
+          name,
+          nut: layout.nut[i]!,
+          bridge: layout.bridge[i]!,
+        })),
         stations: spec.stations.fingerboard,
       });
     },
@@ -34,7 +38,11 @@ export const flatFiles: readonly FlatFile[] = [
     ...{ name: "nut", folder: "outlines", part: "nut", seenFrom: "tail" },
     what: "nut blank with the places, widths and depths of its slots",
     of: ({ spec, instrument }, store) =>
-      store.answer(nutFlat, { hand: spec.hand, nut: instrument.nut, names: spec.strings.map(({ name }) => name) }),
+      store.answer(nutFlat, {
+        hand: spec.hand,
+        nut: instrument.nut,
+        names: spec.strings.map(({ name }) => name),
+      }),
   },
   {
     ...{ name: "bridge", folder: "outlines", part: "bridge", seenFrom: "tail" },
@@ -44,7 +52,14 @@ export const flatFiles: readonly FlatFile[] = [
       const holes = bridge.holes.map(({ size, path }) => ({ size, path }));
       const names = spec.strings.map(({ name }) => name);
       const { cut, finished } = bridge;
-      return store.answer(bridgeFlat, { hand: spec.hand, cut, finished, holes, notches: crownFace.notches, names });
+      return store.answer(bridgeFlat, {
+        hand: spec.hand,
+        cut,
+        finished,
+        holes,
+        notches: crownFace.notches,
+        names,
+      });
     },
   },
 ];

@@ -3,7 +3,11 @@ import { step } from "../../step/step.ts";
 import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
 
 /** What a nut's drawing shows; mm. */
-export type NutFlatInput = { readonly hand: "right" | "left"; readonly nut: NutBlank; readonly names: readonly string[] };
+export type NutFlatInput = {
+  readonly hand: "right" | "left";
+  readonly nut: NutBlank;
+  readonly names: readonly string[];
+};
 
 /**
  * The nut from the tail: its blank to cut, the finished nut with its slots for reference, and a scribed line from the blank's

@@ -6,10 +6,13 @@ import type { Expected } from "./read-back.ts";
 export function expectedOf({ shapes }: Flat): Expected[] {
   return shapes.map(({ layer, path }) => {
     const extents = extentsOf([path]);
-    const bulges = path.points.filter((_, i) => path.closed || i < path.points.length - 1).map(({ bulge }) => bulge);
+    const bulges = path.points
+      .filter((_, i) => path.closed || i < path.points.length - 1)
+      .map(({ bulge }) => bulge);
     return {
       ...{ layer, closed: path.closed, length: pathLength(path), area: path.closed ? signedArea(path) : 0 },
-      extents: extents === undefined ? [0, 0, 0, 0] : [extents.minX, extents.minY, extents.maxX, extents.maxY],
+      extents:
+        extents === undefined ? [0, 0, 0, 0] : [extents.minX, extents.minY, extents.maxX, extents.maxY],
       arcs: {
         left: bulges.filter((bulge) => bulge >= straight).length,
         right: bulges.filter((bulge) => bulge <= -straight).length,

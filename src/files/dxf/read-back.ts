@@ -30,7 +30,8 @@ export function readBackDxf(text: string, expected: readonly Expected[], notes: 
   if (read.notes.length !== notes) differences.push(`${read.notes.length} notes, not ${notes}`);
   for (const [i, path] of expected.entries()) {
     const other = found[i];
-    if (other !== undefined) differences.push(...compare(path, other).map((what) => `path ${i + 1}: ${what}`));
+    if (other !== undefined)
+      differences.push(...compare(path, other).map((what) => `path ${i + 1}: ${what}`));
   }
   const cut = found.filter(({ layer }) => layer !== "NOTE" && layer !== "PART");
   return {

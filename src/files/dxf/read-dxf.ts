@@ -9,7 +9,12 @@ export type ReadPath = {
 
 /** What a reader finds in a DXF file, or why it can't be read. */
 export type ReadDxf =
-  | { readonly ok: true; readonly unit: number; readonly paths: readonly ReadPath[]; readonly notes: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly unit: number;
+      readonly paths: readonly ReadPath[];
+      readonly notes: readonly string[];
+    }
   | { readonly ok: false; readonly why: string };
 
 /** The part of a parsed entity that is read here. */

@@ -57,7 +57,8 @@ function roundedBulge(bulge: number): number {
 }
 
 function addNote(drawing: DxfDrawing, { text, x, y, height, turn, align }: Note): void {
-  if (!/^[\u0020-\u007e]+$/.test(text)) throw new RangeError(`a note that isn't plain ASCII: ${JSON.stringify(text)}`);
+  if (!/^[\u0020-\u007e]+$/.test(text))
+    throw new RangeError(`a note that isn't plain ASCII: ${JSON.stringify(text)}`);
   intoLayer(drawing, "NOTE");
   drawing.drawText(rounded(x), rounded(y), height, turn, text, align, "baseline");
 }

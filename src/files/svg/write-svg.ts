@@ -1,5 +1,5 @@
 import type { Flat, Note, Shape } from "../../drawing/flat/flat.ts";
-import { extentsOf, type Extents } from "../../geometry/measure.ts";
+import { type Extents, extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
 import { rounded } from "../../step/rounded.ts";
@@ -11,9 +11,12 @@ const pens: readonly (readonly [RegExp, Pen])[] = [
   [/^(OUTER|INNER)-EDGE$/, { width: 0.5, dash: "" }],
   [/^PART$/, { width: 0.25, dash: "" }],
   [/^SCRIBE$/, { width: 0.25, dash: "2 0.8" }],
-  [/^NOTE$/, { width: 0.13, dash: "6 1.2 1.2 1.2" }],
+  [/^NOTE$/, { width: 0.13, dash: "" }],
   [/^(RECESS|BORE)-/, { width: 0.35, dash: "" }],
 ];
+
+/** Centre lines: long, short, long. */
+const chainDash = "6 1.2 1.2 1.2";
 
 const margin = 8;
 const letterWidth = 0.62;
@@ -41,8 +44,9 @@ export function svgText(flat: Flat, title: string): string {
   return `${lines.join("\n")}\n`;
 }
 
-function shapeText({ layer, path }: Shape): string {
-  const { width, dash } = pens.find(([form]) => form.test(layer))?.[1] ?? { width: 0.25, dash: "" };
+function shapeText({ layer, path, chain }: Shape): string {
+  const pen = pens.find(([form]) => form.test(layer))?.[1] ?? { width: 0.25, dash: "" };
+  const { width, dash } = chain ? { ...pen, dash: chainDash } : pen;
   const dashes = dash === "" ? "" : ` stroke-dasharray="${dash}"`;
   return `<path data-layer="${escaped(layer)}" stroke-width="${width}"${dashes} d="${pathData(path)}"/>`;
 }
@@ -71,7 +75,16 @@ function surroundings({ shapes, notes }: Flat): Extents {
   const boxes = notes.map(({ text, x, y, height, turn, align }): Path => {
     const long = (text.length * letterWidth * height) / 0.7;
     const start = align === "left" ? 0 : align === "right" ? -long : -long / 2;
-    const [right, up] = turn === 90 ? [[-height, 0], [start, start + long]] : [[start, start + long], [0, height]];
+    const [right, up] =
+      turn === 90
+        ? [
+            [-height, 0],
+            [start, start + long],
+          ]
+        : [
+            [start, start + long],
+            [0, height],
+          ];
     const corners = right!.flatMap((dx) => up!.map((dy) => ({ x: x + dx, y: y + dy, bulge: 0 })));
     return { closed: true, points: corners };
   });
@@ -83,5 +96,9 @@ function n(value: number): string {
 }
 
 function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return text
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }

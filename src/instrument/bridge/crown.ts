@@ -25,10 +25,14 @@ export type Crown = {
  * The crown as the least-squares circle through the string centres, its own centre free; the bridge's tilt is ignored, so
  * all strings meet it at the string length. (The circle's plane has y as its first axis and z as its second.)
  */
-export const bridgeCrown = step("bridge.crown", 1, ({ stringLength, across, heights, core }: CrownInput): Crown => {
-  const fit = fitCircle(across.map((x, i) => ({ x, y: heights[i]! })));
-  if (fit.kind !== "ok") throw new RangeError(`no crown through the strings: ${fit.kind}`);
-  const { centre, radius } = fit;
-  const top = centre.y + radius;
-  return { centre, radius, top, height: intoCore(core, { x: stringLength, z: top }).z };
-});
+export const bridgeCrown = step(
+  "bridge.crown",
+  1,
+  ({ stringLength, across, heights, core }: CrownInput): Crown => {
+    const fit = fitCircle(across.map((x, i) => ({ x, y: heights[i]! })));
+    if (fit.kind !== "ok") throw new RangeError(`no crown through the strings: ${fit.kind}`);
+    const { centre, radius } = fit;
+    const top = centre.y + radius;
+    return { centre, radius, top, height: intoCore(core, { x: stringLength, z: top }).z };
+  },
+);

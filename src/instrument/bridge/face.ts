@@ -35,12 +35,20 @@ export const crownFace = step("bridge.crown-face", 1, (given: FaceInput): CrownF
   const up = (z: number) => intoCore(core, { x: stringLength, z }).z / Math.cos((tilt * Math.PI) / 180);
   const [treble, bass] = [strings[0]!.y + margin, strings.at(-1)!.y - margin];
   const lifted = (y: number) => ({ x: y, y: up(onCircle(crown, y).y) });
-  const circle = circleThrough(lifted(treble), { x: crown.centre.x, y: up(crown.centre.y + crown.radius) }, lifted(bass));
+  const circle = circleThrough(
+    lifted(treble),
+    { x: crown.centre.x, y: up(crown.centre.y + crown.radius) },
+    lifted(bass),
+  );
   const notches = strings.map(({ y, z, diameter }) => ({ centre: { x: y, y: up(z) }, radius: diameter / 2 }));
   return {
     smooth: notchedCrown(circle, treble, bass, []),
     notched: notchedCrown(circle, treble, bass, notches),
-    notches: notches.map(({ centre, radius }) => ({ y: centre.x, bottom: centre.y - radius, width: 2 * radius })),
+    notches: notches.map(({ centre, radius }) => ({
+      y: centre.x,
+      bottom: centre.y - radius,
+      width: 2 * radius,
+    })),
   };
 });
 

@@ -26,7 +26,10 @@ export type BridgeOutline =
 export const bridgeOutline = step("bridge.outline", 1, ({ face, crown }: BridgeInput): BridgeOutline => {
   const shift = face.along / 2;
   const into = (points: readonly PathPoint[]) => points.map((point) => ({ ...point, x: point.x + shift }));
-  const back = (path: Path): Path => ({ ...path, points: path.points.map((point) => ({ ...point, x: point.x - shift })) });
+  const back = (path: Path): Path => ({
+    ...path,
+    points: path.points.map((point) => ({ ...point, x: point.x - shift })),
+  });
   const cut = ringOf(face, { "bridge.crown": into(crown.smooth) });
   const finished = ringOf(face, { "bridge.crown": into(crown.notched) });
   if (cut.kind !== "ok") return cut;

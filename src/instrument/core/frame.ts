@@ -11,7 +11,10 @@ export type SidePoint = { readonly x: number; readonly z: number };
 export function intoCore({ start, drop, slope }: CoreFrame, { x, z }: SidePoint): SidePoint {
   const angle = (slope * Math.PI) / 180;
   const [along, up] = [x - start, z + drop];
-  return { x: along * Math.cos(angle) - up * Math.sin(angle), z: along * Math.sin(angle) + up * Math.cos(angle) };
+  return {
+    x: along * Math.cos(angle) - up * Math.sin(angle),
+    z: along * Math.sin(angle) + up * Math.cos(angle),
+  };
 }
 
 /** A place of the core frame in the instrument's axes. */

@@ -29,7 +29,8 @@ export type StringHeights = {
 export const stringHeights = step("strings.heights", 1, (given: HeightsInput): StringHeights => {
   const { stringLength, board, clearance, diameters } = given;
   const last = diameters.length - 1;
-  const stepped = ({ high, low }: { high: number; low: number }, i: number) => high + ((low - high) * i) / last;
+  const stepped = ({ high, low }: { high: number; low: number }, i: number) =>
+    high + ((low - high) * i) / last;
   const over = (x: number, i: number, gap: number) =>
     boardTop(board, x, stringAcross(given, i, x, stringLength)) + gap + diameters[i]! / 2;
   const nut = diameters.map((_, i) => over(0, i, stepped(clearance.nut, i)));

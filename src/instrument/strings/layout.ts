@@ -37,19 +37,28 @@ function centres(gap: number, diameters: readonly number[]): number[] {
 }
 
 /** String centres at nut and bridge: the nut from its gap, the bridge from its spread. */
-export const stringLayout = step("strings.layout", 1, ({ nutGap, bridgeSpread, diameters }: LayoutInput): StringLayout => {
-  const gaps = diameters.length - 1;
-  const bridgeGap = (bridgeSpread - takenByStrings(diameters)) / gaps;
-  return {
-    nut: centres(nutGap, diameters),
-    bridge: centres(bridgeGap, diameters),
-    nutSpread: nutGap * gaps + takenByStrings(diameters),
-    ...{ bridgeSpread, nutGap, bridgeGap },
-  };
-});
+export const stringLayout = step(
+  "strings.layout",
+  1,
+  ({ nutGap, bridgeSpread, diameters }: LayoutInput): StringLayout => {
+    const gaps = diameters.length - 1;
+    const bridgeGap = (bridgeSpread - takenByStrings(diameters)) / gaps;
+    return {
+      nut: centres(nutGap, diameters),
+      bridge: centres(bridgeGap, diameters),
+      nutSpread: nutGap * gaps + takenByStrings(diameters),
+      ...{ bridgeSpread, nutGap, bridgeGap },
+    };
+  },
+);
 
 /** A string centre's y where it passes x, mm; `length` is the string length along x. */
-export function stringAcross(layout: Pick<StringLayout, "nut" | "bridge">, string: number, x: number, length: number) {
+export function stringAcross(
+  layout: Pick<StringLayout, "nut" | "bridge">,
+  string: number,
+  x: number,
+  length: number,
+) {
   const from = layout.nut[string]!;
   return from + ((layout.bridge[string]! - from) * x) / length;
 }

@@ -11,9 +11,13 @@ export type LengthsInput = {
 export type StringRuns = { readonly lengths: readonly number[]; readonly angles: readonly number[] };
 
 /** A string runs straight from its place at the nut to its place at the bridge. */
-export const stringRuns = step("strings.runs", 1, ({ stringLength, nut, bridge }: LengthsInput): StringRuns => {
-  return {
-    lengths: nut.map(({ y, z }, i) => Math.hypot(stringLength, bridge[i]!.y - y, bridge[i]!.z - z)),
-    angles: nut.map(({ z }, i) => (Math.atan((bridge[i]!.z - z) / stringLength) * 180) / Math.PI),
-  };
-});
+export const stringRuns = step(
+  "strings.runs",
+  1,
+  ({ stringLength, nut, bridge }: LengthsInput): StringRuns => {
+    return {
+      lengths: nut.map(({ y, z }, i) => Math.hypot(stringLength, bridge[i]!.y - y, bridge[i]!.z - z)),
+      angles: nut.map(({ z }, i) => (Math.atan((bridge[i]!.z - z) / stringLength) * 180) / Math.PI),
+    };
+  },
+);

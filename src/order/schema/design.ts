@@ -8,22 +8,26 @@ import { record } from "./record.ts";
 import { voices } from "./strings.ts";
 import { line, oneOf, word } from "./word.ts";
 
-function dimension(kind: "length" | "angle", label: string) {
+function dimension(kind: "length" | "angle") {
   const one = quantity(kind);
+  const limit = valueOrPerCount(one);
+  const value = z.union([one, perCount(one), ...reference.options]);
   return record({
-    value: z.union([one, perCount(one), ...reference.options]).meta({ description: "the value, or one a string count" }),
-    least: valueOrPerCount(one).meta({ description: "the least that an order may set" }),
-    most: valueOrPerCount(one).meta({ description: "the most that an order may set" }),
-    tolerance: quantity(kind, "how far a finished piece may be off"),
+    value: value.meta({ description: "the value, or one a string count" }),
+    least: limit.meta({ description: "the least that an order may set" }),
+    most: limit.meta({ description: "the most that an order may set" }),
+    tolerance: one.meta({ description: "how far a finished piece may be off" }),
     for: line("what this dimension is for, in this design"),
-  }).meta({ description: label });
+  });
 }
 
+const forms = { length: dimension("length"), angle: dimension("angle") };
+
 /** A design's dimension as it is written. */
-export type WrittenDimension = z.output<ReturnType<typeof dimension>>;
+export type WrittenDimension = z.output<typeof forms.length>;
 
 const dimensions = record(
-  Object.fromEntries(catalogue.map(({ id, kind, label }) => [id, dimension(kind, label)])),
+  Object.fromEntries(catalogue.map(({ id, kind, label }) => [id, forms[kind].meta({ description: label })])),
 );
 
 /** One kind of instrument, all string counts. */
@@ -31,7 +35,10 @@ export const designFile = record({
   design: word("the design's name, that of its file"),
   title: line("what it is, in one line"),
   voice: oneOf(voices, "which strings, which string length"),
-  build: oneOf(["winged", "one-piece"], "a through-neck with wings joined to its core, or a body in one piece"),
+  build: oneOf(
+    ["winged", "one-piece"],
+    "a through-neck with wings joined to its core, or a body in one piece",
+  ),
   strings: perCount(z.array(word("a string of the voice"), { error: "a list of strings, highest first" })),
   dimensions,
   stations: record({

@@ -17,11 +17,17 @@ export const edge = record({
   follows: word("a curve that the program works out for this part").optional(),
   corner: measure.optional().meta({ description: "the radius that its end is rounded with" }),
   use: z
-    .union([oneOf(["cut"], "cut: sawn and shaped"), record({ joined: word("the part that it is joined to") })])
+    .union([
+      oneOf(["cut"], "cut: sawn and shaped"),
+      record({ joined: word("the part that it is joined to") }),
+    ])
     .optional(),
 }).superRefine((edge, context) => {
   const message = "either to or follows; through only beside to";
-  if (edge.follows === undefined ? edge.to !== undefined : edge.to === undefined && edge.through === undefined) return;
+  if (
+    edge.follows === undefined ? edge.to !== undefined : edge.to === undefined && edge.through === undefined
+  )
+    return;
   context.addIssue({ code: "custom", input: edge, message, params: { code: "type", allowed: message } });
 });
 

@@ -1,18 +1,17 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
-import { wholeNumber, writtenQuantity } from "./quantity.ts";
+import { quantity, wholeNumber, writtenQuantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { ownString } from "./strings.ts";
 import { line, oneOf, word } from "./word.ts";
-
-const set = record(Object.fromEntries(catalogue.map(({ id, label }) => [id, writtenQuantity(label).optional()])));
 
 /** One instrument to build. */
 export const orderFile = record({
   order: z
     .string({ error: "an order's number" })
     .regex(/^[A-Za-z0-9](?:[A-Za-z0-9._-]{0,62}[A-Za-z0-9_-])?$/, {
-      error: "1 to 64 letters, digits, dots, hyphens and underscores, beginning with a letter or digit, not ending in a dot",
+      error:
+        "1 to 64 letters, digits, dots, hyphens and underscores, beginning with a letter or digit, not ending in a dot",
     })
     .refine((id) => !/^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i.test(id), {
       error: "a name that every computer takes for a folder",
@@ -23,7 +22,9 @@ export const orderFile = record({
   strings: z
     .union([
       wholeNumber(4, 7, "how many strings"),
-      z.array(z.union([word("a string of the voice"), ownString]), { error: "a list of strings, highest first" }),
+      z.array(z.union([word("a string of the voice"), ownString]), {
+        error: "a list of strings, highest first",
+      }),
     ])
     .meta({ description: "a count, or a list of strings, highest first" }),
   hand: oneOf(["right", "left"], "which hand holds the bow"),
@@ -50,5 +51,11 @@ export const orderFile = record({
 /** An order as it is written. */
 export type OrderFile = z.output<typeof orderFile>;
 
-/** What an editor completes under `set`: each settable dimension, described. */
-export const setForEditors = set;
+/** An order as an editor completes and checks it: under `set` each settable dimension, described. */
+export const orderForEditors = orderFile.extend({
+  set: record(
+    Object.fromEntries(catalogue.map(({ id, kind, label }) => [id, quantity(kind, label).optional()])),
+  )
+    .optional()
+    .meta({ description: "any settable dimension, in place of the design's own" }),
+});

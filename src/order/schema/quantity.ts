@@ -3,7 +3,7 @@ import { type Kind, readQuantity } from "../quantity.ts";
 
 /** What an editor may hold a written quantity against; the exact reading is readQuantity's. */
 const patterns: { readonly [kind in Kind]: string } = {
-  length: "^\\s*[+-]?[0-9./ eE+-]+\\s*(mm|cm|m|in|inch|\")?\\s*$",
+  length: '^\\s*[+-]?[0-9./ eE+-]+\\s*(mm|cm|m|in|inch|")?\\s*$',
   angle: "^\\s*[+-]?[0-9.eE+-]+\\s*(deg|°|degrees)?(\\s*[0-9.]+\\s*['′])?(\\s*[0-9.]+\\s*[\"″])?\\s*$",
   force: "^\\s*[0-9.eE+-]+\\s*N?\\s*$",
   "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m)?\\s*$",
@@ -17,7 +17,12 @@ export function quantity(kind: Kind, about = "") {
     const read = readQuantity(String(written), kind);
     if (read.ok) return read.value;
     const { code, allowed, hint } = read;
-    context.issues.push({ code: "custom", input: written, message: allowed, params: { code, allowed, hint } });
+    context.issues.push({
+      code: "custom",
+      input: written,
+      message: allowed,
+      params: { code, allowed, hint },
+    });
     return z.NEVER;
   });
 }
@@ -42,7 +47,12 @@ export function wholeNumber(least: number, most: number, about: string) {
     .transform((written, context) => {
       const value = /^\d+$/.test(String(written)) ? Number(written) : Number.NaN;
       if (value >= least && value <= most) return value;
-      context.issues.push({ code: "custom", input: written, message: allowed, params: { code: "count", allowed } });
+      context.issues.push({
+        code: "custom",
+        input: written,
+        message: allowed,
+        params: { code: "count", allowed },
+      });
       return z.NEVER;
     });
 }

@@ -6,6 +6,7 @@ import { z } from "zod";
  */
 export function record<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
   return z.strictObject(shape, {
-    error: (issue) => (issue.code === "unrecognized_keys" ? Object.keys(shape).join(", ") : "a map of named values"),
+    error: (issue) =>
+      issue.code === "unrecognized_keys" ? Object.keys(shape).join(", ") : "a map of named values",
   });
 }

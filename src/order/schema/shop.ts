@@ -11,14 +11,17 @@ const speeds = z
   .array(wholeNumber(100, 60000, "revolutions a minute"), { error: "a list of speeds" })
   .min(1)
   .meta({ description: "the spindle speeds that can be set, rpm" });
-const bed = (about: string) => z.array(length("mm"), { error: "lengths along each axis" }).meta({ description: about });
+const bed = (about: string) =>
+  z.array(length("mm"), { error: "lengths along each axis" }).meta({ description: about });
 
 const bandsaw = record({
   id,
   kind: z.literal("bandsaw"),
   throat: length("from the blade to the column"),
   height: length("the highest work under the guide"),
-  tilt: z.tuple([quantity("angle"), quantity("angle")]).meta({ description: "how far the table tilts, least and most" }),
+  tilt: z
+    .tuple([quantity("angle"), quantity("angle")])
+    .meta({ description: "how far the table tilts, least and most" }),
   blades: z.array(record({ width: length("of the blade"), kerf: length("as measured in scrap") })).min(1),
 });
 const shaper = record({
@@ -41,8 +44,22 @@ const router = record({
   collet: length("shank diameter that it takes"),
   base: length("diameter of a hand-held router's base").optional(),
 });
-const laser = record({ id, kind: z.literal("laser"), bed: bed("x, y"), kerf: length("as measured"), thickest: length("sheet") });
-const cnc = record({ id, kind: z.literal("cnc-router"), rotation, moves, speeds, bed: bed("x, y, z"), collet: length("shank") });
+const laser = record({
+  id,
+  kind: z.literal("laser"),
+  bed: bed("x, y"),
+  kerf: length("as measured"),
+  thickest: length("sheet"),
+});
+const cnc = record({
+  id,
+  kind: z.literal("cnc-router"),
+  rotation,
+  moves,
+  speeds,
+  bed: bed("x, y, z"),
+  collet: length("shank"),
+});
 const printer = record({
   id,
   kind: z.literal("printer"),
@@ -98,11 +115,24 @@ export const shopFile = record({
       }),
     ),
     sheets: z.array(
-      record({ id, material: word("the material"), length: length("mm"), width: length("mm"), thickness: length("mm") }),
+      record({
+        id,
+        material: word("the material"),
+        length: length("mm"),
+        width: length("mm"),
+        thickness: length("mm"),
+      }),
     ),
   }),
   paper: z
-    .array(record({ id, width: length("mm"), height: length("mm"), margin: length("that the printer can't reach") }))
+    .array(
+      record({
+        id,
+        width: length("mm"),
+        height: length("mm"),
+        margin: length("that the printer can't reach"),
+      }),
+    )
     .min(1, { error: "at least one paper" }),
 });
 

@@ -1,0 +1,282 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Problem } from "../../src/order/problem.ts";
+import type { Options } from "../../src/order/resolve.ts";
+import { orderText, resolved, sampleText, specOf } from "../samples.ts";
+
+const good = orderText("sedge", 5, "set:\n  string.length: 326 mm\n");
+
+/** The problems of an order in which one piece of text was replaced. */
+function problemsOf(from: string, to: string, options: Options = {}): readonly Problem[] {
+  expect(good).toContain(from);
+  return problemsIn(good.replace(from, to), options);
+}
+
+function problemsIn(text: string, options: Options = {}): readonly Problem[] {
+  const spec = resolved(text, options);
+  if (spec.ok) return [];
+  for (const { position, found, allowed } of spec.problems) {
+    expect(position.line).toBeGreaterThan(0);
+    expect(position.column).toBeGreaterThan(0);
+    expect(found).not.toBe("");
+    expect(allowed).not.toBe("");
+    expect(found + allowed).not.toMatch(/undefined|\[object/);
+  }
+  return spec.problems;
+}
+
+it("is good to begin with", () => {
+  expect(problemsIn(good)).toEqual([]);
+});
+
+describe("an order that is wrong in one place", () => {
+  it.each<[string, string, string, Partial<Problem>, [line: number, column: number]]>([
+    ["not YAML", "hand: right", "hand: [right", { code: "syntax" }, [5, 1]],
+    ["a tab", "hand: right", "hand:\n\t- right", { code: "syntax" }, [5, 1]],
+    ["a duplicate key", "hand: right", "hand: right\nhand: left", { code: "syntax" }, [5, 1]],
+    ["two documents", "order: T-1", "order: T-1\n---\norder: T-2", { code: "syntax" }, [2, 1]],
+    ["a tag", "strings: 5", "strings: !!int 5", { code: "syntax" }, [3, 10]],
+    ["an alias", "strings: 5", "strings: &a 5\nrevision: *a", { code: "alias" }, [4, 11]],
+    [
+      "an unknown key",
+      "hand: right",
+      "hnad: right",
+      { code: "unknown-key", hint: "did you mean hand?" },
+      [4, 1],
+    ],
+    ["__proto__", "hand: right", "hand: right\n__proto__: { a: 1 }", { code: "unknown-key" }, [5, 1]],
+    ["a wrong type", "hand: right", "hand: [right]", { code: "type", name: "hand" }, [4, 7]],
+    ["a wrong word", "hand: right", "hand: rihgt", { hint: "did you mean right?", found: '"rihgt"' }, [4, 7]],
+    ["a missing key", "hand: right\n", "", { code: "missing", name: "hand" }, [1, 1]],
+    ["a wrong unit", "326 mm", "326 furlongs", { code: "unit", name: "string.length" }, [8, 18]],
+    ["a bad fraction", "326 mm", "12 15/0 in", { code: "type", name: "string.length" }, [8, 18]],
+    ["NaN", "326 mm", ".nan", { code: "type", name: "string.length" }, [8, 18]],
+    ["infinite", "326 mm", "1e400", { code: "range", name: "string.length" }, [8, 18]],
+    ["zero", "326 mm", "0", { code: "range", found: "0 mm", allowed: "322 mm to 335 mm" }, [8, 18]],
+    ["negative", "326 mm", "-326 mm", { code: "range", name: "string.length" }, [8, 18]],
+    ["absurd", "326 mm", "326 m", { code: "range", hint: "the design allows no more; try 335 mm" }, [8, 18]],
+    ["out of range", "326 mm", "345 mm", { code: "range", name: "string.length" }, [8, 18]],
+    ["three strings", "strings: 5", "strings: 3", { code: "count", name: "strings" }, [3, 10]],
+    [
+      "seven where six is most",
+      "strings: 5",
+      "strings: 7",
+      { allowed: "design sedge has 4, 5, 6 strings" },
+      [3, 10],
+    ],
+    ["eight strings", "strings: 5", "strings: 8", { code: "count", name: "strings" }, [3, 10]],
+    ["4.5 strings", "strings: 5", "strings: 4.5", { code: "count", found: '"4.5"' }, [3, 10]],
+    ["no strings", "strings: 5", "strings:", { code: "count", name: "strings" }, [3, 9]],
+    ["out of pitch order", "strings: 5", "strings: [E5, D4, A4, G3]", { code: "order-of-strings" }, [3, 19]],
+    ["a string twice", "strings: 5", "strings: [E5, A4, A4, G3]", { code: "order-of-strings" }, [3, 19]],
+    ["an unknown string", "strings: 5", "strings: [E5, A4, D4, G4x]", { code: "unknown-name" }, [3, 23]],
+    ["a string too few", "strings: 5", "strings: [E5, A4, D4]", { code: "count" }, [3, 10]],
+    [
+      "a mass in kg/m",
+      "strings: 5",
+      "strings: [E5, A4, D4, { name: G3, mass: 0.0027 }]",
+      { code: "range" },
+      [3, 23],
+    ],
+    ["an unknown design", "sedge", "segde", { code: "unknown-name", hint: "did you mean sedge?" }, [2, 9]],
+    ["a design elsewhere", "sedge", "../../sedge", { name: "design" }, [2, 9]],
+    [
+      "an unknown shop",
+      "samphire",
+      "saphire",
+      { code: "unknown-name", hint: "did you mean samphire?" },
+      [6, 7],
+    ],
+    [
+      "an unknown dimension",
+      "string.length",
+      "string.lenght",
+      { hint: "did you mean string.length?" },
+      [8, 3],
+    ],
+    [
+      "a derived dimension",
+      "string.length: 326 mm",
+      "nut.spread: 20 mm",
+      { code: "derived", name: "nut.spread" },
+      [8, 3],
+    ],
+    ["an empty id", "order: T-1", "order: ''", { code: "type", name: "order" }, [1, 8]],
+    ["an id with a bell", "order: T-1", 'order: "T\\a1"', { name: "order" }, [1, 8]],
+    ["an id that leaves", "order: T-1", "order: ../T-1", { name: "order" }, [1, 8]],
+    ["an id of dots", "order: T-1", "order: ..", { name: "order" }, [1, 8]],
+    ["an id that is a device", "order: T-1", "order: NUL", { name: "order" }, [1, 8]],
+    ["an id of a variant", "order: T-1", "order: T-1~abc", { name: "order" }, [1, 8]],
+    ["frets", "frets: none", "frets: { count: 24 }", { code: "contradiction", name: "frets" }, [5, 8]],
+  ])("%s", (_, from, to, problem, [line, column]) => {
+    const [first] = problemsOf(from, to);
+    expect(first).toMatchObject({ ...problem, position: { file: "order.yaml", line, column } });
+  });
+
+  it("a derived dimension says what it follows from", () => {
+    const [problem] = problemsOf("string.length: 326 mm", "nut.spread: 20 mm");
+    expect(problem!.hint).toBe(
+      "nut.spread follows from nut.gap, the strings' diameters: change one of these",
+    );
+  });
+
+  it("an overrule of what is never overruled, or without a reason", () => {
+    const overrule = (text: string) => problemsIn(`${good}overrule:\n  - ${text}\n`)[0];
+    expect(overrule("{ check: feed.climb, reason: quick }")).toMatchObject({ code: "overrule" });
+    expect(overrule("{ check: clamp.swept.neck-shaper, reason: quick }")).toMatchObject({ code: "overrule" });
+    expect(overrule("{ check: wall.nut }")).toMatchObject({ code: "missing", name: "overrule.0.reason" });
+    expect(overrule("{ check: wall.nut, reason: '  ' }")).toMatchObject({ name: "overrule.0.reason" });
+    expect(problemsIn(`${good}overrule:\n  - { check: wall.nut, reason: tried it }\n`)).toEqual([]);
+  });
+
+  it("an alias bomb, a deep nest and a huge file end at once", () => {
+    const bomb = `a: &a [x, x, x]\n${[..."bcdefghij"].map((c, i) => `${c}: &${c} [*${"abcdefghij"[i]}, *${"abcdefghij"[i]}]`).join("\n")}`;
+    expect(problemsIn(bomb)[0]).toMatchObject({ code: "alias" });
+    expect(problemsIn(`order: ${"[".repeat(20000)}`)[0]).toMatchObject({ code: "syntax" });
+    expect(problemsIn(`order: ${"[".repeat(300)}${"]".repeat(300)}`)[0]).toMatchObject({ code: "syntax" });
+    expect(problemsIn("#".repeat(1_000_001))[0]).toMatchObject({ code: "syntax" });
+    expect(problemsIn("")[0]).toBeDefined();
+    expect(problemsIn("just words")[0]).toMatchObject({ code: "type" });
+  });
+
+  it("several at once, all of them", () => {
+    const names = problemsIn(
+      good.replace("hand: right", "hand: up").replace("frets: none", "frets: some"),
+    ).map(({ name }) => name);
+    expect(names).toEqual(["hand", "frets"]);
+  });
+});
+
+describe("options", () => {
+  it.each<[Options, Partial<Problem>]>([
+    [{ strings: "3" }, { code: "count", name: "strings", found: "3" }],
+    [{ strings: "4.5" }, { code: "count", found: "4.5" }],
+    [{ hand: "up" }, { code: "type", name: "hand" }],
+    [{ set: [{ name: "string.length", text: "1 mile" }] }, { code: "unit", name: "string.length" }],
+    [{ set: [{ name: "string.lenght", text: "326" }] }, { hint: "did you mean string.length?" }],
+  ])("%j", (options, problem) => {
+    expect(problemsIn(good, options)[0]).toMatchObject({ ...problem, position: { file: "command line" } });
+  });
+});
+
+describe("what is read", () => {
+  it("keeps an id 0417 as it stands", () => {
+    const spec = resolved(good.replace("T-1", "0417"));
+    expect(spec.ok && spec.value.order).toBe("0417");
+  });
+
+  it("knows of every value where it came from", () => {
+    const spec = specOf("sedge", 5, "set:\n  string.length: 326 mm\n", {
+      set: [{ name: "nut.margin", text: "3.9" }],
+    });
+    const from = (id: string) => [spec.values[id]!.source, spec.values[id]!.position.file];
+    expect(from("string.length")).toEqual(["order", "order.yaml"]);
+    expect(from("nut.margin")).toEqual(["command line", "command line"]);
+    expect(from("nut.gap")).toEqual(["string count", expect.stringContaining("sedge.yaml")]);
+    expect(from("core.slope")).toEqual(["design", expect.stringContaining("sedge.yaml")]);
+    expect(spec.values["string.length"]!.position.line).toBe(8);
+  });
+
+  it("lets what refers to a dimension move with it", () => {
+    const [a, b] = [specOf("sedge", 5), specOf("sedge", 5, "set:\n  string.length: 330 mm\n")];
+    expect(b.values.afterlength!.value - a.values.afterlength!.value).toBeCloseTo(2 / 6, 9);
+    expect(b.values["bridge.foot.width"]!.value).toBe(a.values["core.width"]!.value - 4);
+  });
+
+  it("says of a value that follows another which one to change", () => {
+    const spec = resolved(
+      orderText("sedge", 5, "set:\n  string.length: 322\n"),
+      {},
+      {
+        designs: { sedge: sampleText("designs", "sedge.yaml").replace("least: 50 mm", "least: 54 mm") },
+      },
+    );
+    expect(!spec.ok && spec.problems[0]).toMatchObject({
+      ...{ code: "range", name: "afterlength" },
+      hint: "it follows from string.length: change that less, or set afterlength too",
+    });
+  });
+
+  it("takes a string as the order describes it", () => {
+    const spec = specOf(
+      "sedge",
+      "[E5, { name: A4, diameter: 0.68 mm }, D4, { name: G3, pitch: F#3, mass: 2.9 g/m }]",
+    );
+    expect(spec.strings.map(({ diameter }) => diameter)).toEqual([0.26, 0.68, 0.8, 0.83]);
+    expect(spec.strings.map(({ semitones }) => semitones)).toEqual([7, 0, -7, -15]);
+    expect(spec.strings[3]!.marks).toEqual({ diameter: "G", mass: "M" });
+  });
+
+  it("never throws, whatever a person writes: any text, and any one damage to a good order", () => {
+    const words = fc.constantFrom(
+      "",
+      "{",
+      "[",
+      "]",
+      ":",
+      "-",
+      "&a",
+      "*a",
+      "!!x",
+      "'",
+      "\t",
+      "\n",
+      "0",
+      "1e999",
+      "null",
+      "<<:",
+    );
+    const damaged = fc.tuple(fc.nat(good.length), fc.nat(20), words).map(([at, cut, word]) => {
+      return good.slice(0, at) + word + good.slice(at + cut);
+    });
+    let refused = 0;
+    fc.assert(
+      fc.property(fc.oneof(damaged, fc.string()), (text) => {
+        if (problemsIn(text).length > 0) refused++;
+      }),
+      { seed: 11, numRuns: 1500 },
+    );
+    expect(refused).toBeGreaterThan(500);
+  });
+});
+
+describe("a design that is wrong", () => {
+  const design = sampleText("designs", "sedge.yaml");
+  const withDesign = (from: string, to: string) => {
+    expect(design).toContain(from);
+    const spec = resolved(good, {}, { designs: { sedge: design.replace(from, to) } });
+    return spec.ok ? [] : spec.problems;
+  };
+
+  it.each<[string, string, string, Partial<Problem>]>([
+    ["a count without a value", "5: 4.45 mm, ", "", { code: "missing", name: "nut.gap" }],
+    [
+      "a value out of its own range",
+      "value: 270 mm",
+      "value: 290 mm",
+      { code: "range", name: "fingerboard.length" },
+    ],
+    [
+      "a circle",
+      "value: { part: 1/6, of: string.length }",
+      "value: { dim: afterlength }",
+      { code: "contradiction" },
+    ],
+    [
+      "a reference to nothing",
+      "of: string.length }",
+      "of: string.lenght }",
+      { hint: "did you mean string.length?" },
+    ],
+    ["an edge without an end", "{ id: foot-treble, to: [1, 0] }", "{ id: foot-treble }", { code: "type" }],
+    ["a measure in gallons", "at: [0.5, 1.65]", "at: [0.5, 2 gallons]", { name: "bridge.face.holes.0.at.1" }],
+    [
+      "a dimension left out",
+      / {2}nut\.gap:\n( {4}.*\n)+/.exec(design)![0],
+      "",
+      { code: "missing", name: "nut.gap" },
+    ],
+  ])("%s", (_, from, to, problem) => {
+    expect(withDesign(from, to)[0]).toMatchObject(problem);
+  });
+});
