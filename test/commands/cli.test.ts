@@ -1,0 +1,217 @@
+import { spawnSync } from "node:child_process";
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { ordersFolder, orderText, top } from "../samples.ts";
+
+const cli = join(top, "dist", "cli.js");
+const sample = join(ordersFolder, "SY-0417.yaml");
+let work = "";
+beforeAll(() => {
+  work = mkdtempSync(join(tmpdir(), "cli-"));
+});
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+function run(args: readonly string[], env: Record<string, string> = {}) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
+    cwd: work,
+    encoding: "utf8",
+    env: { PATH: process.env.PATH ?? "", ...env },
+  });
+  expect(stderr).not.toMatch(/\n {4}at /);
+  return { status, stdout, stderr };
+}
+
+/** Every file below a folder with its text. */
+function tree(folder: string): Record<string, string> {
+  const names = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
+    entry.isFile(),
+  );
+  return Object.fromEntries(
+    names
+      .map((entry) => join(entry.parentPath, entry.name))
+      .map((path) => [path.slice(folder.length), readFileSync(path, "utf8")]),
+  );
+}
+
+function order(name: string, text: string): string {
+  const file = join(work, name);
+  writeFileSync(file, text);
+  return file;
+}
+
+describe("make", () => {
+  it("makes the same bytes twice, in other time zones and locales, alone and among others", () => {
+    const others = readdirSync(ordersFolder).map((name) => join(ordersFolder, name));
+    expect(
+      run(["make", sample, "--out", "a"], {
+        TZ: "Pacific/Auckland",
+        LANG: "de_DE.UTF-8",
+        LC_ALL: "de_DE.UTF-8",
+      }).status,
+    ).toBe(0);
+    expect(run(["make", sample, "--out", "b"], { TZ: "America/Lima", LANG: "C" }).status).toBe(0);
+    expect(run(["make", ...others.reverse(), "--out", "c"]).status).toBe(0);
+    const pack = tree(join(work, "a", "SY-0417"));
+    expect(Object.keys(pack).length).toBe(10);
+    expect(tree(join(work, "b", "SY-0417"))).toEqual(pack);
+    expect(tree(join(work, "c", "SY-0417"))).toEqual(pack);
+  });
+
+  it("puts a variant beside the order's own pack", () => {
+    expect(run(["make", sample, "--out", "v"]).status).toBe(0);
+    const { status, stdout } = run(["make", sample, "--out", "v", "--strings", "6", "--json"]);
+    expect(status).toBe(0);
+    const [made] = JSON.parse(stdout).packs;
+    expect(readdirSync(join(work, "v")).sort()).toEqual([
+      "SY-0417",
+      `SY-0417~${made.fingerprint.slice(0, 6)}`,
+    ]);
+  });
+
+  it("keeps messages on standard error and standard output for results", () => {
+    const plain = run(["make", sample, "--out", "m"]);
+    expect(plain.stdout).toBe("");
+    expect(plain.stderr).toContain("SY-0417");
+    expect(run(["make", sample, "--out", "m", "--quiet"]).stderr).toBe("");
+    expect(JSON.parse(run(["make", sample, "--out", "m", "--json"]).stdout).packs).toHaveLength(1);
+  });
+
+  it("ends with 2 and writes nothing when any order is wrong", () => {
+    const bad = order("bad.yaml", orderText("sedge", 3));
+    const { status, stderr } = run(["make", sample, bad, "--out", "none"]);
+    expect(status).toBe(2);
+    expect(stderr).toContain("bad.yaml:3:10: strings: found 3; allowed: design sedge has 4, 5, 6 strings");
+    expect(existsSync(join(work, "none"))).toBe(false);
+  });
+
+  it("ends with 1 when a check refuses, with the rest made and the file named that was held back", () => {
+    const models = join(work, "yard");
+    cpSync(join(top, "models"), models, { recursive: true });
+    const design = join(models, "designs", "sedge.yaml");
+    const text = readFileSync(design, "utf8");
+    const thick = text.replace(
+      /(nut\.wall:\n {4}value: )1\.5 mm\n( {4}least: .*\n {4}most: )3 mm/,
+      "$14.6 mm\n$25 mm",
+    );
+    expect(thick).not.toBe(text);
+    writeFileSync(design, thick);
+    const mine = join(models, "orders", "SY-0417.yaml");
+    const { status, stderr } = run(["make", mine, "--out", "held"]);
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/held back nut: wall\.nut refuses/);
+    expect(
+      readdirSync(join(work, "held", "SY-0417", "outlines")).filter((name) => name.startsWith("nut")),
+    ).toEqual([]);
+    writeFileSync(
+      mine,
+      `${readFileSync(mine, "utf8")}overrule:\n  - { check: wall.nut, reason: brass nut }\n`,
+    );
+    expect(run(["make", mine, "--out", "held"]).status).toBe(0);
+    expect(run(["check", mine]).status).toBe(0);
+    writeFileSync(mine, readFileSync(mine, "utf8").replace("check: wall.nut", "check: wall.nutt"));
+    expect(run(["check", mine])).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining("did you mean wall.nut?"),
+    });
+  });
+
+  it("refuses two orders of one number, an unknown part and a place that is no pack", () => {
+    expect(run(["make", sample, sample, "--out", "x"])).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining("has too"),
+    });
+    expect(run(["make", sample, "--out", "x", "--only", "bride"]).stderr).toContain("did you mean bridge?");
+    expect(existsSync(join(work, "x"))).toBe(false);
+    cpSync(ordersFolder, join(work, "y", "SY-0417"), { recursive: true });
+    expect(run(["make", sample, "--out", "y"])).toMatchObject({
+      status: 3,
+      stderr: expect.stringContaining("no pack"),
+    });
+    expect(existsSync(join(work, "y", "SY-0417", "SY-0417.yaml"))).toBe(true);
+  });
+});
+
+describe("check, approve and compare", () => {
+  it("print the report, keep it, and find just what moved", () => {
+    const models = join(work, "own");
+    cpSync(join(top, "models"), models, { recursive: true });
+    const mine = join(models, "orders", "SY-0417.yaml");
+    expect(run(["approve", mine]).status).toBe(0);
+    const approved = join(models, "approved", "SY-0417.json");
+    expect(run(["check", mine, "--json"]).stdout).toBe(readFileSync(approved, "utf8"));
+    expect(run(["make", mine, "--out", "r"]).status).toBe(0);
+    expect(run(["compare", approved, "r/SY-0417"])).toMatchObject({ status: 0, stdout: "nothing moved\n" });
+    const text = readFileSync(approved, "utf8");
+    const moved = order(
+      "moved.json",
+      text.replace(/("id":"bridge.height".*?"value":)([\d.]+)/, (_, head, x) => `${head}${Number(x) + 0.5}`),
+    );
+    const { status, stdout } = run(["compare", approved, moved]);
+    expect(status).toBe(1);
+    expect(stdout.match(/beyond/g)).toHaveLength(2);
+    expect(JSON.parse(run(["compare", approved, moved, "--json"]).stdout).dimensions).toHaveLength(1);
+    expect(run(["compare", approved, moved, "--format", "markdown"]).stdout).toContain("| bridge.height |");
+    expect(run(["compare", approved, "nothing.json"]).status).toBe(2);
+    expect(run(["compare", approved, mine]).status).toBe(2);
+  });
+});
+
+describe("new", () => {
+  it("writes an order that checks, and never over another", () => {
+    expect(run(["new", "SY-0500.yaml"]).status).toBe(0);
+    expect(run(["check", "SY-0500.yaml"]).status).toBe(0);
+    const before = readFileSync(join(work, "SY-0500.yaml"), "utf8");
+    expect(run(["new", "SY-0500.yaml"]).status).toBe(2);
+    expect(readFileSync(join(work, "SY-0500.yaml"), "utf8")).toBe(before);
+    expect(run(["new", "a name with spaces.yaml"]).status).toBe(2);
+  });
+});
+
+describe("the command line", () => {
+  it("helps with examples, completes and tells its version", () => {
+    for (const command of ["make", "check", "compare", "approve", "new"]) {
+      const { status, stdout } = run([command, "--help"]);
+      expect(status).toBe(0);
+      expect(stdout).toContain("Examples:");
+    }
+    expect(run(["--version"]).stdout.trim()).toBe(
+      JSON.parse(readFileSync(join(top, "package.json"), "utf8")).version,
+    );
+    expect(run(["completion"]).stdout).toContain("patternloft");
+    expect(run(["--get-yargs-completions", "patternloft", "co"]).stdout).toContain("compare");
+  });
+
+  it.each<[string[], string]>([
+    [["mkae", sample], "make"],
+    [["check", sample, "--stings", "5"], "strings"],
+    [["check"], "orders"],
+    [[], "patternloft --help"],
+    [["check", sample, "--set", "string.length"], "NAME=VALUE"],
+    [["check", sample, "--set", "string.lenght=3"], "did you mean string.length?"],
+    [["check", "nowhere.yaml"], "no such file"],
+    [["check", "."], "a folder"],
+    [["check", "/dev/null"], "a device"],
+    [["compare", sample, sample, "--format", "xml"], "xml"],
+  ])("%j ends with 2 and says what to try", (args, said) => {
+    const { status, stdout, stderr } = run(args);
+    expect(status).toBe(2);
+    expect(stdout).toBe("");
+    expect(stderr).toContain(said);
+  });
+
+  it("tells problems as data with --json", () => {
+    const { status, stdout } = run(["check", order("p.yaml", orderText("sedge", 9)), "--json"]);
+    expect(status).toBe(2);
+    expect(JSON.parse(stdout).problems[0]).toMatchObject({
+      name: "strings",
+      position: { line: 3, column: 10 },
+    });
+  });
+
+  it("uses no colour where none is wanted", () => {
+    expect(run(["check", sample], { NO_COLOR: "1", FORCE_COLOR: "" }).stdout).not.toContain("\u001b");
+    expect(run(["check", sample]).stdout).not.toContain("\u001b");
+  });
+});

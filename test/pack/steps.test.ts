@@ -1,0 +1,36 @@
+import { expect, it } from "vitest";
+import type { Options } from "../../src/order/resolve.ts";
+import { packOf } from "../../src/pack/pack.ts";
+import { memoryStore } from "../../src/step/store.ts";
+import { specOf } from "../samples.ts";
+
+const edits: readonly (readonly [string, Options])[] = [
+  ["one more string", { strings: "6" }],
+  ["the other hand", { hand: "left" }],
+  ["a shorter string", { set: [{ name: "string.length", text: "326 mm" }] }],
+  ["a wider gap at the nut", { set: [{ name: "nut.gap", text: "4.6 mm" }] }],
+  ["a wider bridge", { set: [{ name: "bridge.spread", text: "41 mm" }] }],
+  ["a flatter board", { set: [{ name: "fingerboard.radius", text: "44 mm" }] }],
+  ["a higher string at the board's end", { set: [{ name: "string.clearance.end.low", text: "5.8 mm" }] }],
+  ["a steeper core", { set: [{ name: "core.slope", text: "4.8 deg" }] }],
+  ["a lower tailpiece", { set: [{ name: "tailpiece.height", text: "15.6 mm" }] }],
+  ["rounder corners", { set: [{ name: "fingerboard.corner", text: "3 mm" }] }],
+];
+
+/** Which steps run again after each of ten edits of a five-string sedge; no other test says what a change costs. */
+it("runs again, after each edit, just what rests on it", async () => {
+  const lines: string[] = [];
+  for (const [what, options] of edits) {
+    let ran: string[] = [];
+    const store = memoryStore((name) => ran.push(name));
+    packOf(specOf("sedge", 5), store);
+    const all = ran.length;
+    ran = [];
+    packOf(specOf("sedge", 5, "", options), store);
+    lines.push(`${what} (${ran.length} of ${all}): ${ran.sort().join(" ")}`);
+    ran = [];
+    packOf(specOf("sedge", 5, "", options), store);
+    expect(ran).toEqual([]);
+  }
+  await expect(`${lines.join("\n")}\n`).toMatchFileSnapshot("steps.golden.txt");
+});

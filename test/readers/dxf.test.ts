@@ -1,0 +1,139 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { makePacks } from "../../src/pack/make.ts";
+import { memoryStore } from "../../src/step/store.ts";
+import { orderFiles } from "../samples.ts";
+import { describeWith, ezdxf, python } from "./tool.ts";
+
+type Row = {
+  readonly type: string;
+  readonly layer: string;
+  readonly closed: boolean;
+  readonly colour: number;
+  readonly bulges: readonly number[];
+  readonly area?: number;
+  readonly valid?: boolean;
+};
+type Read = {
+  readonly errors: readonly string[];
+  readonly fixes: readonly string[];
+  readonly units: number;
+  readonly measurement: number;
+  readonly extents: readonly [readonly number[], readonly number[]];
+  readonly paths: readonly Row[];
+  readonly texts: readonly { readonly text: string; readonly height: number; readonly layer: string }[];
+  readonly widths: Readonly<Record<string, number>>;
+};
+
+const script = join(import.meta.dirname, "read_dxf.py");
+
+describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", () => {
+  let out = "";
+  let read: Record<string, Read> = {};
+  const values = new Map<string, Record<string, number>>();
+
+  beforeAll(async () => {
+    out = mkdtempSync(join(tmpdir(), "dxf-"));
+    const made = await makePacks({ orders: orderFiles, out, only: [], options: {} }, memoryStore());
+    if (!made.ok) throw new Error("the samples can't be made");
+    const files = made.value.flatMap(({ folder }) => {
+      const report = JSON.parse(readFileSync(join(folder, "dimensions.json"), "utf8"));
+      values.set(folder, Object.fromEntries(report.dimensions.map(({ id, value }: never) => [id, value])));
+      return ["fingerboard", "nut", "bridge"].map((name) => join(folder, "outlines", `${name}.dxf`));
+    });
+    read = python(script, ...files) as Record<string, Read>;
+  });
+  afterAll(() => rmSync(out, { recursive: true, force: true }));
+
+  it("has no error and needs no fix, and is in millimetres", () => {
+    expect(Object.keys(read).length).toBe(orderFiles.length * 3);
+    for (const [file, { errors, fixes, units, measurement }] of Object.entries(read)) {
+      expect({ errors, fixes, units, measurement }, file).toEqual({
+        errors: [],
+        fixes: [],
+        units: 4,
+        measurement: 1,
+      });
+    }
+  });
+
+  it("has only closed paths where something is cut, true arcs, no shape twice, colours by layer", () => {
+    let arcs = 0;
+    for (const [file, { paths }] of Object.entries(read)) {
+      const cut = paths.filter(({ layer }) => /^(OUTER-EDGE|INNER-EDGE|PART|RECESS-|BORE-)/.test(layer));
+      expect(cut.length, file).toBeGreaterThan(1);
+      for (const { closed, valid, area } of cut) {
+        expect(closed && valid, file).toBe(true);
+        expect(area, file).toBeGreaterThan(0);
+      }
+      for (const { type, colour, bulges } of paths) {
+        expect(type).toBe("LWPOLYLINE");
+        expect(colour).toBe(256);
+        for (const bulge of bulges) expect(Math.abs(bulge)).toBeLessThanOrEqual(1);
+      }
+      arcs += cut.flatMap(({ bulges }) => bulges).filter((bulge) => bulge !== 0).length;
+      const once = paths
+        .filter(({ layer }) => layer !== "PART" && layer !== "NOTE")
+        .map((row) => JSON.stringify(row));
+      expect(new Set(once).size).toBe(once.length);
+    }
+    expect(arcs).toBeGreaterThan(100);
+  });
+
+  it("has the widths that the report has, at the nut, at x = 100 and at every station", () => {
+    for (const [folder, report] of values) {
+      const { widths } = read[join(folder, "outlines", "fingerboard.dxf")]!;
+      const [nut, taper] = [
+        report["fingerboard.width.nut"]!,
+        report["fingerboard.width.100"]! - report["fingerboard.width.nut"]!,
+      ];
+      expect(Math.abs(widths["0.001"]! - nut - taper / 1e5)).toBeLessThan(0.001);
+      for (const x of ["100", "50", "150", "200", "250"]) {
+        const said = report[`fingerboard.width.${x}`];
+        if (x === "100") expect(said).toBeDefined();
+        if (said !== undefined) expect(Math.abs(widths[x]! - said), `${folder} ${x}`).toBeLessThan(0.001);
+      }
+    }
+  });
+
+  it("has lettering of 2.5 mm or more on the note layer, with order, part, fingerprint, hand and whence it is seen", () => {
+    for (const [file, { texts }] of Object.entries(read)) {
+      const all = texts.map(({ text }) => text).join("\n");
+      expect(all, file).toMatch(/ORDER SY-\d+ {3}PART \w+ {3}FINGERPRINT [0-9a-f]{12}/);
+      expect(all, file).toMatch(/(LEFT|RIGHT) HAND {3}SEEN FROM THE (FRONT|TAIL)/);
+      expect(all, file).toMatch(/LOCAL CODES/);
+      for (const { height, layer } of texts) expect([height >= 2.5, layer]).toEqual([true, "NOTE"]);
+    }
+  });
+
+  it("states extents that hold every path", () => {
+    for (const { extents, paths } of Object.values(read)) {
+      const [[x1, y1], [x2, y2]] = extents as [[number, number], [number, number]];
+      for (const row of paths as (Row & { bounds?: number[] })[]) {
+        const [a, b, c, d] = row.bounds ?? [x1, y1, x2, y2];
+        expect(a! >= x1 - 1e-3 && b! >= y1 - 1e-3 && c! <= x2 + 1e-3 && d! <= y2 + 1e-3).toBe(true);
+      }
+    }
+  });
+
+  it("tells a spoilt file: an opened outline, a wrong unit, a width off by 0.01", () => {
+    const [folder] = values.keys();
+    const good = readFileSync(join(folder!, "outlines", "fingerboard.dxf"), "utf8");
+    const spoilt = join(out, "spoilt.dxf");
+    const reread = (text: string) => {
+      expect(text).not.toBe(good);
+      writeFileSync(spoilt, text);
+      return (python(script, spoilt) as Record<string, Read>)[spoilt]!;
+    };
+    expect(reread(good.replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n1")).units).toBe(1);
+    const opened = reread(good.replace(/(OUTER-EDGE\n(?:.*\n){0,12}?70\n)1/, "$10"));
+    expect(opened.paths.find(({ layer }) => layer === "OUTER-EDGE")?.closed).toBe(false);
+    const nut = values.get(folder!)!["fingerboard.width.nut"]! / 2;
+    const wider = reread(good.replaceAll(String(Math.round(nut * 1e6) / 1e6), String(nut + 0.01)));
+    expect(Math.abs(wider.widths["100"]! - values.get(folder!)!["fingerboard.width.100"]!)).toBeGreaterThan(
+      0.002,
+    );
+  });
+});
