@@ -19,6 +19,7 @@ const { metafile } = await build({
   platform: "node",
   target: "node20",
   mainFields: ["module", "main"],
+  alias: { "string-width": join(top, ".ci", "plain-width.mjs") },
   // Some libraries still ask for Node's own modules in the old way.
   banner: {
     js: 'import { createRequire as _require } from "node:module"; const require = _require(import.meta.url);',

@@ -1,5 +1,6 @@
 import yargs, { type Argv } from "yargs";
 import { hideBin } from "yargs/helpers";
+import manifest from "../package.json" with { type: "json" };
 
 const many = { type: "string", array: true, demandOption: true } as const;
 const one = { type: "string", demandOption: true } as const;
@@ -19,6 +20,7 @@ function variants<T>(command: Argv<T>) {
 const cli = yargs(hideBin(process.argv))
   .scriptName("patternloft")
   .locale("en")
+  .version(manifest.version)
   .parserConfiguration({ "parse-numbers": false, "parse-positional-numbers": false, "dot-notation": false })
   .usage("$0 COMMAND\n\nFrom one order for an electric bowed-string instrument to the whole workshop pack.")
   .option("json", {

@@ -1,4 +1,4 @@
-import type { Voice } from "../order/schema/strings.ts";
+import type { Voice } from "../order/voice.ts";
 import type { Check } from "./check.ts";
 
 /** Least and most angle that the strings may include at the bridge, degrees, and where that is from. */

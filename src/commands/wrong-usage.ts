@@ -11,7 +11,10 @@ export function wrongUsage(message: string): never {
     .split(", ")
     .map((name) => (name === "" ? "" : didYouMean(name.replace(/^-+/, ""), options)));
   const hint = [...new Set(hints.filter((text) => text !== ""))].join(" ");
-  process.stderr.write(`problem command line: ${message}\n${hint === "" ? "" : `    try: ${hint}\n`}`);
+  const said = message.startsWith("Not enough non-option")
+    ? "what to work on is missing: name orders or files"
+    : message;
+  process.stderr.write(`problem command line: ${said}\n${hint === "" ? "" : `    try: ${hint}\n`}`);
   process.stderr.write("    patternloft --help lists commands and options\n");
   process.exit(exit.input);
 }

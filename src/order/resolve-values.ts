@@ -1,9 +1,9 @@
 import { catalogue, type Settable, settables } from "./catalogue.ts";
+import type { Count } from "./count.ts";
 import { followsFrom } from "./derived.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
 import { quantityText, readQuantity } from "./quantity.ts";
-import type { Count } from "./schema/counts.ts";
 import type { DesignFile, WrittenDimension } from "./schema/design.ts";
 import type { Reference } from "./schema/measure.ts";
 import type { Source, SpecValue } from "./spec.ts";

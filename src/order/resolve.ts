@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { type Count, counts } from "./count.ts";
 import type { Library, Shelf } from "./library.ts";
 import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
@@ -7,7 +8,6 @@ import { type ReadFile, readAs } from "./read.ts";
 import { resolveFace } from "./resolve-face.ts";
 import { askedStrings, resolveStrings } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
-import { type Count, counts } from "./schema/counts.ts";
 import { type DesignFile, designFile } from "./schema/design.ts";
 import { type OrderFile, orderFile } from "./schema/order.ts";
 import { shopFile } from "./schema/shop.ts";

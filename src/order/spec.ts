@@ -1,8 +1,8 @@
+import type { Count } from "./count.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
-import type { Count } from "./schema/counts.ts";
-import type { ShopFile } from "./schema/shop.ts";
-import type { Voice } from "./schema/strings.ts";
+import type { Shop } from "./shop.ts";
+import type { Voice } from "./voice.ts";
 
 /** Who decided a value: the design for all counts, the design for this count, the order, or an option. */
 export type Source = "design" | "string count" | "order" | "command line";
@@ -71,7 +71,7 @@ export type Spec = {
   readonly values: { readonly [id: string]: SpecValue };
   readonly stations: { readonly fingerboard: readonly number[] };
   readonly bridgeFace: SpecFace;
-  readonly shop: ShopFile;
+  readonly shop: Shop;
   readonly overrule: readonly Overrule[];
 };
 

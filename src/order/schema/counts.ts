@@ -1,12 +1,6 @@
 import { z } from "zod";
 import { record } from "./record.ts";
 
-/** The string counts that an instrument can have. */
-export const counts = [4, 5, 6, 7] as const;
-
-/** One of the string counts. */
-export type Count = (typeof counts)[number];
-
 /** A value for each string count that a design offers. */
 export function perCount<Value extends z.ZodType>(value: Value) {
   const one = value.optional();

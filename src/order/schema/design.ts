@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
+import { voices } from "../voice.ts";
 import { perCount, valueOrPerCount } from "./counts.ts";
 import { face } from "./face.ts";
 import { reference } from "./measure.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
-import { voices } from "./strings.ts";
 import { line, oneOf, word } from "./word.ts";
 
 function dimension(kind: "length" | "angle") {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Shop } from "../shop.ts";
 import { quantity, wholeNumber } from "./quantity.ts";
 import { record } from "./record.ts";
 import { day, line, oneOf, word } from "./word.ts";
@@ -88,7 +89,7 @@ const guide = record({
 });
 
 /** What one workshop owns. */
-export const shopFile = record({
+export const shopFile: z.ZodType<Shop> = record({
   shop: word("the shop's name, that of its file"),
   title: line("what it is, in one line"),
   machines: z.array(z.discriminatedUnion("kind", [bandsaw, shaper, router, laser, cnc, printer]), {
@@ -135,6 +136,3 @@ export const shopFile = record({
     )
     .min(1, { error: "at least one paper" }),
 });
-
-/** A shop as it is written. */
-export type ShopFile = z.output<typeof shopFile>;

@@ -3,12 +3,6 @@ import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, word } from "./word.ts";
 
-/** The three voices. */
-export const voices = ["violin", "viola", "cello"] as const;
-
-/** One of the three voices. */
-export type Voice = (typeof voices)[number];
-
 const mark = oneOf(
   ["S", "G", "C", "M"],
   "how far it can be trusted: S a published source, G general trade knowledge, C computed, M the string maker's own figure",

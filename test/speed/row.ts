@@ -1,0 +1,8 @@
+/** One timing: the median of what was measured, in `unit`, and how it stands to what it is measured `against`. */
+export type Row = {
+  readonly name: string;
+  readonly median: number;
+  readonly unit: string;
+  readonly against: string;
+  readonly ratio: number;
+};
