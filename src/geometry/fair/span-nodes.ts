@@ -27,7 +27,7 @@ const PER_ARC = 16;
 const PER_PIECE = 8;
 const PER_RADIAN = 16;
 /** Most places to one look, which only the neighbourhood of a cusp asks for. */
-const MOST = 256;
+const MOST = 64;
 /** An arc reaches (this × tolerance / change of curvature)^(1/3). */
 const REACH = 72 * Math.sqrt(3);
 
