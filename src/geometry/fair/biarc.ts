@@ -84,12 +84,3 @@ export function noBiarc(): Biarc {
     bulge1: 0,
   };
 }
-
-/**
- * How far (mm, positive to the left) the place (gx, gy), given from a point on an arc, stands from it, where the arc
- * leaves that point in the unit direction (tx, ty) with a curvature. Without loss where the arc is nearly straight.
- */
-export function offArc(gx: number, gy: number, tx: number, ty: number, curvature: number): number {
-  const f = tx * gy - ty * gx - (curvature * (gx * gx + gy * gy)) / 2;
-  return (2 * f) / (1 + Math.sqrt(Math.max(0, 1 - 2 * curvature * f)));
-}

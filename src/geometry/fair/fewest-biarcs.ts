@@ -1,4 +1,5 @@
-import { type Biarc, biarcBetween, noBiarc, offArc } from "./biarc.ts";
+import { offArc } from "../off-arc.ts";
+import { type Biarc, biarcBetween, noBiarc } from "./biarc.ts";
 import type { SpanNodes } from "./span-nodes.ts";
 
 /** A biarc of a fit from node `from` to node `to`, with the unit directions at its ends. */

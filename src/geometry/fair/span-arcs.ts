@@ -1,5 +1,5 @@
+import { offArc } from "../off-arc.ts";
 import { tolerance as tolerances } from "../tolerance.ts";
-import { offArc } from "./biarc.ts";
 import type { FairSpan } from "./fair-span.ts";
 import { type BiarcStep, fewestBiarcs } from "./fewest-biarcs.ts";
 import type { MarkedPoint } from "./marked-point.ts";
