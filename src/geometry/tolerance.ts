@@ -6,6 +6,10 @@ export const tolerance = {
   join: 1e-3,
   /** How far arcs may stray from the fair curve that they stand for. */
   fair: 0.01,
+  /** Directions that differ by less than this run on without a corner: degrees, not mm. */
+  kink: 0.05,
+  /** Faces of two solids nearer than this, and facing each other, are in contact. */
+  contact: 1e-3,
   /** How far a mesh may stray from the surface that it stands for, unless asked otherwise. */
   chord: 0.01,
 } as const;
