@@ -146,7 +146,7 @@ const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
       ? []
       : unless(false, ["fingerboard.corner"], {
           found: `corners of radius ${mm(of("fingerboard.corner"))}`,
-          allowed: `at most ${mm(board.most)}`,
+          allowed: "corners that the board's end has room for",
           hint: "lower fingerboard.corner",
         })),
     ...unless(lowest > of("bridge.arch"), ["bridge.arch", "bridge.margin"], {
@@ -158,14 +158,17 @@ const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
       ? []
       : unless(false, ["bridge.foot.width", "bridge.arch"], {
           found: `a bridge whose edge ${bridge.edge} can't be made`,
-          allowed:
-            bridge.kind === "no-room"
-              ? `a corner of at most ${mm(bridge.most)} there`
-              : "straight legs, known curves",
+          allowed: edgeFaults[bridge.kind],
           hint: `mend edge ${bridge.edge} of the design's bridge, or bridge.foot.width`,
         })),
   ];
 };
+
+const edgeFaults = {
+  "no-curve": "an edge that follows a curve of the bridge: bridge.crown",
+  "no-room": "a corner with a radius that what lies on either side has room for",
+  unfair: "places that a fair curve passes without turning back",
+} as const;
 
 function unless(holds: boolean, ids: readonly string[], said: Omit<Contradiction, "ids">): Contradiction[] {
   return holds ? [] : [{ ids, ...said }];

@@ -1,42 +1,88 @@
+import { fairCurve } from "../geometry/fair/fair-curve.ts";
+import { fairPath } from "../geometry/fair/fair-path.ts";
+import { roundCorner } from "../geometry/fair/round-corner.ts";
 import type { Path, PathPoint } from "../geometry/path.ts";
-import { roundCorners } from "../geometry/round-corners.ts";
-import type { FramePoint, SpecEdge, SpecFace } from "../order/spec.ts";
+import type { SpecEdge, SpecFace } from "../order/spec.ts";
 
-/** An outline made of a ring of edges, or the edge that can't be made, with the largest corner that it has room for. */
+/** An outline made of a ring of edges, or the edge that can't be made and why. */
 export type Ring =
   | { readonly kind: "ok"; readonly path: Path }
-  | { readonly kind: "no-curve" | "beside-arc"; readonly edge: string }
-  | { readonly kind: "no-room"; readonly edge: string; readonly most: number };
+  | { readonly kind: "no-curve" | "no-room" | "unfair"; readonly edge: string };
+
+/** Lines and arcs from one corner of a ring to the next, and the radius that its far end is rounded with. */
+type Run = { readonly edge: string; readonly points: readonly PathPoint[]; readonly corner: number };
+
+/** Curves that an edge may follow, by name, in the frame's own axes; the last point's bulge means nothing. */
+export type Curves = { readonly [name: string]: readonly PathPoint[] };
 
 /**
- * The closed outline of a face: its ring of edges, with corners rounded.
+ * The closed outline of a face: its ring of edges, fair through the places that an edge names, with corners rounded.
  *
- * `curves` holds what an edge may follow, by name, in the frame's own axes; `no-curve` names an edge that follows none
- * of them. Edges run counter-clockwise when the face lists them so.
+ * `no-curve` names an edge that follows what isn't there; `unfair` one whose places no fair curve passes; `no-room` one
+ * whose corner has too large a radius for what lies on either side. The first edge begins where the last one ends, so the ring
+ * is closed. Edges run counter-clockwise when the face lists them so.
  */
-export function ringOf(face: SpecFace, curves: { readonly [name: string]: readonly PathPoint[] }): Ring {
-  const points: PathPoint[] = [];
-  const corners: number[] = [];
-  const owners: string[] = [];
+export function ringOf(face: SpecFace, curves: Curves): Ring {
+  const start = endOf(face.edges.at(-1)!, curves);
+  if (start === undefined) return { kind: "no-curve", edge: face.edges.at(-1)!.id };
+  const runs: Run[] = [];
+  let at = start;
   for (const edge of face.edges) {
-    const piece = pieceOf(edge, curves);
-    if (piece === undefined) return { kind: "no-curve", edge: edge.id };
-    points.push(...piece);
-    corners.push(...piece.map((_, i) => (i === piece.length - 1 ? edge.corner : 0)));
-    owners.push(...piece.map(() => edge.id));
+    const made = runsOf(edge, at, curves);
+    if (made.kind !== "ok") return { kind: made.kind, edge: edge.id };
+    runs.push(...made.runs);
+    at = runs.at(-1)!.points.at(-1)!;
   }
-  const result = roundCorners({ closed: true, points }, corners);
-  if (result.kind === "ok") return result;
-  const edge = owners[result.index]!;
-  return result.kind === "no-room"
-    ? { kind: "no-room", edge, most: result.most }
-    : { kind: result.kind, edge };
+  return rounded(runs);
 }
 
-/** An edge's points after the one that it starts from. */
-function pieceOf(edge: SpecEdge, curves: { readonly [name: string]: readonly PathPoint[] }) {
-  if (edge.follows !== null) return Object.hasOwn(curves, edge.follows) ? curves[edge.follows] : undefined;
-  return [...edge.through, ...(edge.to === null ? [] : [edge.to])].map(
-    ([x, y]: FramePoint): PathPoint => ({ x, y, bulge: 0 }),
-  );
+function endOf(edge: SpecEdge, curves: Curves): PathPoint | undefined {
+  if (edge.to !== null) return { x: edge.to[0], y: edge.to[1], bulge: 0 };
+  return Object.hasOwn(curves, edge.follows ?? "") ? curves[edge.follows!]!.at(-1) : undefined;
+}
+
+type Runs = { readonly kind: "ok"; readonly runs: Run[] } | { readonly kind: "no-curve" | "unfair" };
+
+function runsOf(edge: SpecEdge, from: PathPoint, curves: Curves): Runs {
+  const end = endOf(edge, curves);
+  if (end === undefined) return { kind: "no-curve" };
+  const run = (points: readonly PathPoint[], corner: number): Run => ({ edge: edge.id, points, corner });
+  if (edge.to === null) {
+    const curve = curves[edge.follows!]!;
+    const lead = same(from, curve[0]!) ? [] : [run([straight(from), curve[0]!], edge.corner)];
+    return { kind: "ok", runs: [...lead, run(curve, edge.corner)] };
+  }
+  if (edge.through.length === 0) {
+    return { kind: "ok", runs: same(from, end) ? [] : [run([straight(from), end], edge.corner)] };
+  }
+  const places = edge.through.map(([x, y]) => ({ x, y }));
+  const fair = fairCurve([{ x: from.x, y: from.y }, ...places, { x: end.x, y: end.y }], { closed: false });
+  const path = fair.kind === "ok" ? fairPath(fair.curve) : undefined;
+  if (path?.kind !== "ok") return { kind: "unfair" };
+  return { kind: "ok", runs: [run(path.path.points, edge.corner)] };
+}
+
+function rounded(runs: readonly Run[]): Ring {
+  const pieces = runs.map(({ points }) => points);
+  const arced = new Set<number>();
+  for (const [i, { edge, corner }] of runs.entries()) {
+    if (corner === 0) continue;
+    const next = (i + 1) % runs.length;
+    const result = roundCorner(pieces[i]!, pieces[next]!, corner);
+    if (result.kind === "no-room") return { kind: "no-room", edge };
+    if (result.kind === "smooth") continue;
+    pieces[i] = result.before;
+    pieces[next] = result.after;
+    arced.add(i);
+  }
+  const points = pieces.flatMap((piece, i) => (arced.has(i) ? piece : piece.slice(0, -1)));
+  return { kind: "ok", path: { closed: true, points: points.map(({ x, y, bulge }) => ({ x, y, bulge })) } };
+}
+
+function straight({ x, y }: PathPoint): PathPoint {
+  return { x, y, bulge: 0 };
+}
+
+function same(a: PathPoint, b: PathPoint): boolean {
+  return a.x === b.x && a.y === b.y;
 }

@@ -9,7 +9,11 @@ from shapely.geometry import LineString, Polygon
 
 
 def flattened(entity):
-    return [(p.x, p.y) for p in ezpath.make_path(entity).flattening(0.0005)]
+    """The entity as a fine polygon line; a last point that is the first but for the noise of its arc is left out."""
+    points = [(p.x, p.y) for p in ezpath.make_path(entity).flattening(0.0005)]
+    if entity.closed and math.dist(points[0], points[-1]) < 1e-6:
+        points.pop()
+    return points
 
 
 def width_at(entity, x):

@@ -2,7 +2,7 @@ import { circle } from "../../geometry/circle.ts";
 import type { Path, PathPoint } from "../../geometry/path.ts";
 import type { SpecFace } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
-import { ringOf } from "../ring.ts";
+import { type Ring, ringOf } from "../ring.ts";
 import type { CrownFace } from "./face.ts";
 
 /** The face as the design has it, and the crown in the bridge's own axes; mm. */
@@ -19,8 +19,7 @@ export type BridgeOutline =
       readonly finished: Path;
       readonly holes: readonly { readonly id: string; readonly size: number; readonly path: Path }[];
     }
-  | { readonly kind: "no-curve" | "beside-arc"; readonly edge: string }
-  | { readonly kind: "no-room"; readonly edge: string; readonly most: number };
+  | Exclude<Ring, { readonly kind: "ok" }>;
 
 /** The bridge's outlines: the design's ring of edges, from the foot's bass end, round the crown. */
 export const bridgeOutline = step("bridge.outline", 1, ({ face, crown }: BridgeInput): BridgeOutline => {

@@ -8,7 +8,7 @@ const point = z.tuple([measure, measure], { error: "two measures: [along, out]" 
 /**
  * One edge of an outline. It begins where the one before it ends (the first where the last ends), and runs straight `to` a
  * place, fair `through` places to the one in `to`, or along a curve of the part that it `follows`, which a straight line leads
- * to from where the edge before it ended. `corner` rounds where it ends.
+ * to from where the edge before it ended. `corner` rounds where it ends, and where such a line meets its curve.
  */
 export const edge = record({
   id: word("the edge's name"),
