@@ -51,7 +51,7 @@ function solve3(rows: readonly number[][], right: readonly number[]): [number, n
     const pivot = [column, 1, 2]
       .filter((row) => row >= column)
       .sort((p, q) => size(m, q, column) - size(m, p, column))[0]!;
-    if (size(m, pivot, column) < 1e-12 * scale) return undefined;
+    if (!(size(m, pivot, column) > 1e-12 * scale)) return undefined;
     [m[column], m[pivot]] = [m[pivot]!, m[column]!];
     for (let row = 0; row < 3; row++) {
       if (row === column) continue;

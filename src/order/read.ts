@@ -99,7 +99,7 @@ const expected: { readonly [type: string]: string | undefined } = {
 };
 
 /** The dotted name that a path stands for; a dimension goes by its own name wherever it is written. */
-export function nameOf(path: readonly PropertyKey[]): string {
+function nameOf(path: readonly PropertyKey[]): string {
   const own = path[0] === "set" || path[0] === "dimensions" ? path.slice(1) : path;
   return (own.length === 0 ? path : own).map(String).join(".");
 }

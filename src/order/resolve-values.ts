@@ -132,7 +132,7 @@ function unknown(id: string, found: string, position: Position): Problem {
   const allowed = "a dimension that can be set";
   return {
     ...{ code: "unknown-name", position, name: id, found: quoted(found), allowed },
-    hint: didYouMean(found, known, "README.md lists them all"),
+    hint: didYouMean(found, known, "patternloft check ORDER lists them all"),
   };
 }
 

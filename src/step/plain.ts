@@ -1,17 +1,7 @@
 import { rounded } from "./rounded.ts";
 
-/** Data that a step takes in: numbers, words, truth values, nothing, and lists and records of these. */
-export type Plain =
-  | number
-  | string
-  | boolean
-  | null
-  | undefined
-  | readonly Plain[]
-  | { readonly [key: string]: Plain };
-
 /**
- * A frozen copy of plain data with its numbers rounded to 1e-6 and its keys in order, and the text that stands for it.
+ * A frozen copy of plain data (numbers, words, truth values, null, and lists and records of these) with its numbers rounded to 1e-6 and its keys in order, and the text that stands for it.
  *
  * A key whose value is undefined is left out. Anything but plain data (a function, a class instance, a symbol) throws a
  * TypeError that says where it stood: it could hide a dependency from the step's key.

@@ -16,12 +16,3 @@ export function intoCore({ start, drop, slope }: CoreFrame, { x, z }: SidePoint)
     z: along * Math.sin(angle) + up * Math.cos(angle),
   };
 }
-
-/** A place of the core frame in the instrument's axes. */
-export function outOfCore({ start, drop, slope }: CoreFrame, { x, z }: SidePoint): SidePoint {
-  const angle = (slope * Math.PI) / 180;
-  return {
-    x: start + x * Math.cos(angle) + z * Math.sin(angle),
-    z: z * Math.cos(angle) - x * Math.sin(angle) - drop,
-  };
-}

@@ -21,7 +21,7 @@ export type StringLayout = {
 };
 
 /** What the strings themselves take up of a spread: whole diameters between, half of each outer one; mm. */
-export function takenByStrings(diameters: readonly number[]): number {
+function takenByStrings(diameters: readonly number[]): number {
   const all = diameters.reduce((sum, d) => sum + d, 0);
   return all - (diameters[0]! + diameters.at(-1)!) / 2;
 }
