@@ -5,6 +5,5 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,
-    globalSetup: [],
   },
 });

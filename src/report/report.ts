@@ -35,36 +35,36 @@ export type Asked = { readonly parts: readonly string[] } | "all";
 /**
  * The report of a model: its numbers rounded to 1e-6 and sorted by id, and what the checks found.
  *
- * `parts` are the fingerprints of the order's parts by file name; the order's own is the hash over them.
+ * `parts` are the fingerprints of the order's parts by file name; the order's own is the hash over them and over its numbers, so
+ * that two variants that differ in a number alone don't share a folder.
  */
 export function reportOf(model: Model, parts: ReadonlyMap<string, string>, asked: Asked = "all"): Report {
   const { spec } = model;
   const wanted = (part: string) => asked === "all" || asked.parts.includes(part);
+  const dimensions = dimensionsOf(spec)
+    .filter(({ part }) => wanted(part))
+    .map((entry): ReportedDimension => {
+      const { id, label, unit, tolerance, part } = entry;
+      return { id, label, value: rounded(entry.of(model)), unit, tolerance, part };
+    })
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
     ...{ order: spec.order, design: spec.design, strings: spec.count, hand: spec.hand },
-    fingerprint: orderFingerprint(parts),
-    dimensions: dimensionsOf(spec)
-      .filter(({ part }) => wanted(part))
-      .map(({ id, label, unit, part, tolerance, of }) => ({
-        id,
-        label,
-        value: rounded(of(model)),
-        unit,
-        tolerance,
-        part,
-      }))
-      .sort((a, b) => (a.id < b.id ? -1 : 1)),
+    ...{ fingerprint: orderFingerprint(parts, dimensions), dimensions },
     checks: findings(model)
       .filter(({ subject }) => wanted(subject))
-      .map(({ holds: _, ...finding }) => ({
-        ...finding,
-        found: rounded(finding.found),
-        limit: rounded(finding.limit),
-      })),
+      .map(({ holds: _, ...finding }) => finding)
+      .map((finding) => ({ ...finding, found: rounded(finding.found), limit: rounded(finding.limit) })),
   };
 }
 
-function orderFingerprint(parts: ReadonlyMap<string, string>): string {
-  const lines = [...parts].map(([name, fingerprint]) => `${name} ${fingerprint}`).sort();
+function orderFingerprint(
+  parts: ReadonlyMap<string, string>,
+  dimensions: readonly ReportedDimension[],
+): string {
+  const lines = [
+    ...[...parts].map(([name, fingerprint]) => `${name} ${fingerprint}`).sort(),
+    ...dimensions.map(({ id, value }) => `${id} ${value}`),
+  ];
   return fingerprintOf(hashOf(lines.join("\n")));
 }

@@ -1,4 +1,4 @@
-import { fork } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { mkdir } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -65,43 +65,75 @@ describe("publishing", () => {
     expect(readdirSync(out).sort()).toEqual([`.P.new-${process.ppid}`, "P"].sort());
   });
 
-  it("killed at any moment, leaves one pack whole, and the next run mends the rest", async () => {
-    const script = join(out, "run.mjs");
-    const source = join(import.meta.dirname, "..", "..", "src", "files", "publish.ts");
-    writeFileSync(
-      script,
-      `import { publish } from ${JSON.stringify(source)};
-       const files = Array.from({ length: 60 }, (_, i) => ({ path: "f" + i, text: "new" }));
-       for (let n = 0; ; n++) {
-         await publish(${JSON.stringify(out)}, "P", [{ path: "manifest.json", text: "new" }, ...files]);
-         if (n === 0) process.send("ready");
-       }`,
-    );
-    const outcomes = new Set<string>();
-    for (let i = 0; i < 14; i++) {
-      const child = fork(script, {
-        execArgv: ["--import", "tsx"],
-        stdio: ["ignore", "ignore", "inherit", "ipc"],
-      });
-      await new Promise((resolve) => child.once("message", resolve));
-      await new Promise((resolve) => setTimeout(resolve, 15 + 7 * i));
-      child.kill("SIGKILL");
-      await new Promise((resolve) => child.once("exit", resolve));
-      const names = readdirSync(out);
-      const whole = names.filter((name) => name === "P" || name === ".P.old");
-      expect(whole.length).toBeGreaterThan(0);
-      outcomes.add(
-        names
-          .filter((name) => name !== "run.mjs")
-          .map((name) => name.replace(/\d+/, ""))
-          .sort()
-          .join(" "),
-      );
-      if (names.includes("P")) expect(held().length).toBe(61);
+  it("removes what is left of an old pack whose removal was cut short", async () => {
+    await publish(out, "P", pack("one"));
+    await mkdir(join(out, ".P.old", "outlines"), { recursive: true });
+    await publish(out, "P", pack("two"));
+    expect(manifest()).toBe("two");
+    expect(readdirSync(out)).toEqual(["P"]);
+  });
+
+  it("killed before or after any step, leaves one pack whole, and the next run mends the rest", async () => {
+    const script = join(out, "killed.mjs");
+    writeFileSync(script, killedAt(join(import.meta.dirname, "..", "..", "dist", "index.js")));
+    const seen: string[] = [];
+    for (const when of ["before", "after"]) {
+      for (let n = 1; ; n++) {
+        const place = join(out, `${when}-${n}`);
+        await publish(place, "P", pack("old"));
+        const { signal, status, stderr } = spawnSync(process.execPath, [script, place, when, String(n)], {
+          encoding: "utf8",
+        });
+        const names = readdirSync(place);
+        const whole = names
+          .filter((name) => name === "P" || name === ".P.old")
+          .map((name) => textIn(place, name));
+        expect(whole.length, `${when} ${n}: ${stderr}`).toBeGreaterThan(0);
+        for (const texts of whole) expect(["old old", "new new"]).toContain(texts);
+        seen.push(
+          names
+            .map((name) => name.replace(/-\d+$/, ""))
+            .sort()
+            .join(" "),
+        );
+        await publish(place, "P", pack("last"));
+        expect([textIn(place, "P"), readdirSync(place)]).toEqual(["last last", ["P"]]);
+        if (signal === null) {
+          expect(status).toBe(0);
+          break;
+        }
+      }
     }
-    expect(outcomes.size).toBeGreaterThan(1);
-    await publish(out, "P", pack("last"));
-    expect(manifest()).toBe("last");
-    expect(readdirSync(out).sort()).toEqual(["P", "run.mjs"]);
+    expect(new Set(seen)).toEqual(new Set(["P", ".P.new P", ".P.new .P.old", ".P.old P"]));
   });
 });
+
+/** Both files of a pack as one text. */
+function textIn(place: string, name: string): string {
+  return ["manifest.json", "outlines/a.dxf"]
+    .map((file) => readFileSync(join(place, name, file), "utf8"))
+    .join(" ");
+}
+
+/** A program that publishes a new pack and is killed before or after its n-th call of the file system. */
+function killedAt(library: string): string {
+  return `
+    import fs from "node:fs/promises";
+    import { syncBuiltinESMExports } from "node:module";
+    const [, , place, when, n] = process.argv;
+    let calls = 0;
+    const die = () => process.kill(process.pid, "SIGKILL");
+    for (const name of ["mkdir", "writeFile", "rename", "rm", "readdir"]) {
+      const real = fs[name];
+      fs[name] = async (...args) => {
+        const last = ++calls === Number(n);
+        if (last && when === "before") die();
+        const result = await real(...args);
+        if (last && when === "after") die();
+        return result;
+      };
+    }
+    syncBuiltinESMExports();
+    const { publish } = await import(${JSON.stringify(library)});
+    await publish(place, "P", [{ path: "manifest.json", text: "new" }, { path: "outlines/a.dxf", text: "new" }]);`;
+}

@@ -90,6 +90,13 @@ describe("a pack", () => {
     expect(changed(pack(5), pack(5, `set:\n  ${set}\n`))).toEqual(files);
   });
 
+  it("has a fingerprint of its own for a change of a number alone, and none for what changes nothing", () => {
+    const print = (more: string, options: Options = {}) => pack(5, more, options).report.fingerprint;
+    expect(print("set:\n  tailpiece.height: 16.5\n")).not.toBe(print(""));
+    expect(print("", { strings: "5", hand: "right" })).toBe(print(""));
+    expect(print("set:\n  nut.margin: 3.75\n")).toBe(print(""));
+  });
+
   it("of the other hand keeps every number and changes every outline", () => {
     const [right, left] = [pack(5), pack(5, "", { hand: "left" })];
     expect(left.report.dimensions).toEqual(right.report.dimensions);
