@@ -37,17 +37,17 @@ function jsonText(reports: readonly Report[]): string {
 }
 
 function tell(
-  { print, colour }: Console,
+  { print, ink }: Console,
   { order, design, strings, hand, fingerprint, dimensions, checks }: Report,
 ): void {
   const width = Math.max(...dimensions.map(({ id }) => id.length));
   const lines = [
-    colour.bold(`${order}  design ${design}, ${strings} strings, ${hand} hand, fingerprint ${fingerprint}`),
+    ink.bold(`${order}  design ${design}, ${strings} strings, ${hand} hand, fingerprint ${fingerprint}`),
     ...dimensions.map(({ id, value, unit, label }) => {
       return `  ${id.padEnd(width)} ${readable(value).padStart(9)} ${unit.padEnd(3)}  ${label}`;
     }),
     ...checks.map(({ id, status, found, limit, unit, why, source }) => {
-      const paint = { pass: colour.green, attend: colour.yellow, refuse: colour.red }[status];
+      const paint = { pass: ink.green, attend: ink.yellow, refuse: ink.red }[status];
       return `  ${paint(status.padEnd(6))} ${id}: ${readable(found)} ${unit} (limit ${readable(limit)}); ${why}. ${source}`;
     }),
   ];

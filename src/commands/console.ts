@@ -1,6 +1,8 @@
 import colours from "picocolors";
 import { InputError, type Problem, problemText } from "../order/problem.ts";
 
+type Colours = ReturnType<typeof colours.createColors>;
+
 /** What a command may say: results to standard output, everything else to standard error. */
 export type Console = {
   /** A message for people; not with --quiet. */
@@ -9,7 +11,10 @@ export type Console = {
   readonly print: (text: string) => void;
   /** A progress line: only on a terminal, and only once a job has taken a second. */
   readonly progress: (text: string) => void;
-  readonly colour: ReturnType<typeof colours.createColors>;
+  /** Colours for messages. */
+  readonly colour: Colours;
+  /** Colours for results: none when they go into a file or a pipe. */
+  readonly ink: Colours;
   readonly json: boolean;
 };
 
@@ -32,6 +37,7 @@ export function consoleFor({ json, quiet }: Common): Console {
       if (terminal && !quiet && performance.now() - began > slow) process.stderr.write(`\r\u001b[K${text}`);
     },
     colour: colours.createColors(terminal && !plain),
+    ink: colours.createColors(process.stdout.isTTY === true && !plain),
     json,
   };
 }
