@@ -3,6 +3,7 @@ import type { Model } from "../workshop/model.ts";
 import type { Check, Finding } from "./check.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
+import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { playableGap } from "./playable-gap.ts";
 import { wallBetween } from "./wall-between.ts";
 
@@ -14,6 +15,8 @@ export const checks: readonly Check[] = [
   wallBetween("nut"),
   wallBetween("bridge"),
   includedAngle,
+  bendOverNut,
+  splayOverNut,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -1,17 +1,22 @@
-import { fitCircle } from "../geometry/fit-circle.ts";
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
-import { intoCore } from "./core/frame.ts";
-import { boardWidth } from "./fingerboard/taper.ts";
+import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { headAtOdds, neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
+import { outlinesAtOdds } from "./at-odds/outlines.ts";
+import {
+  crownsAtOdds,
+  heightsAtOdds,
+  lengthsAtOdds,
+  spacingAtOdds,
+  surfaceAtOdds,
+} from "./at-odds/strings.ts";
 import type { Instrument } from "./instrument.ts";
 
-/** Dimensions that can't go together: the ones at odds, what was found, what would do, and what to try. */
-type Contradiction = {
-  readonly ids: readonly string[];
-  readonly found: string;
-  readonly allowed: string;
-  readonly hint: string;
-};
+/** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
+const looks: readonly Look[] = [
+  ...[lengthsAtOdds, spacingAtOdds, surfaceAtOdds, crownsAtOdds, heightsAtOdds, outlinesAtOdds],
+  ...[neckAtOdds, headAtOdds, neckOutlinesAtOdds],
+];
 
 /**
  * Problems of dimensions that are each in range and yet contradict each other, so that no such instrument can be made.
@@ -20,162 +25,11 @@ type Contradiction = {
  * Each problem stands at the dimension that the order or an option changed, if any, or else at the first one named.
  */
 export function contradictions(spec: Spec, made: Instrument): Problem[] {
-  for (const look of [
-    lengthsAtOdds,
-    spacingAtOdds,
-    surfaceAtOdds,
-    crownsAtOdds,
-    heightsAtOdds,
-    outlinesAtOdds,
-  ]) {
+  for (const look of looks) {
     const found = look((id) => dimensionOf(spec, id), made);
     if (found.length > 0) return found.map((contradiction) => problemOf(spec, contradiction));
   }
   return [];
-}
-
-type Look = (of: (id: string) => number, made: Instrument) => Contradiction[];
-
-const lengthsAtOdds: Look = (of) => {
-  const [length, board, start, end] = ["string.length", "fingerboard.length", "core.start", "core.end"].map(
-    of,
-  ) as [number, number, number, number];
-  const foot = of("bridge.foot.thickness");
-  return [
-    ...unless(board < length - foot, ["fingerboard.length", "string.length"], {
-      found: `a board of ${mm(board)} under strings of ${mm(length)}`,
-      allowed: `a board shorter than ${mm(length - foot)}, so that the bridge stands clear of it`,
-      hint: "shorten fingerboard.length or lengthen string.length",
-    }),
-    ...unless(start < length, ["core.start", "string.length"], {
-      found: `a core that starts at ${mm(start)}`,
-      allowed: `a start before the bridge at ${mm(length)}`,
-      hint: "move core.start toward the nut",
-    }),
-    ...unless(end > length, ["core.end", "string.length"], {
-      found: `a core that ends at ${mm(end)}`,
-      allowed: `an end behind the bridge at ${mm(length)}`,
-      hint: "move core.end toward the tail",
-    }),
-    ...unless(of("bridge.foot.width") <= of("core.width"), ["bridge.foot.width", "core.width"], {
-      found: `a foot of ${mm(of("bridge.foot.width"))} on a core of ${mm(of("core.width"))}`,
-      allowed: "a foot no wider than the core that it stands on",
-      hint: "narrow bridge.foot.width or widen core.width",
-    }),
-    ...unless(of("bridge.top.thickness") <= foot, ["bridge.top.thickness", "bridge.foot.thickness"], {
-      found: `a crown ${mm(of("bridge.top.thickness"))} thick on a foot of ${mm(foot)}`,
-      allowed: "a crown no thicker than the foot",
-      hint: "thin bridge.top.thickness or thicken bridge.foot.thickness",
-    }),
-  ];
-};
-
-const spacingAtOdds: Look = (_, { layout }) =>
-  unless(layout.bridgeGap > 0, ["bridge.spread"], {
-    found: `a spread of ${mm(layout.bridgeSpread)}, which leaves ${mm(layout.bridgeGap)} between the strings`,
-    allowed: `more than ${mm(layout.bridgeSpread - layout.bridgeGap * (layout.bridge.length - 1))}, the strings' own`,
-    hint: "widen bridge.spread or use fewer strings",
-  });
-
-const surfaceAtOdds: Look = (of, { taper }) => {
-  const half = Math.max(boardWidth(taper, 0), boardWidth(taper, taper.length)) / 2;
-  return [
-    ...unless(of("fingerboard.radius") > half, ["fingerboard.radius", "fingerboard.margin.end"], {
-      found: `a radius of ${mm(of("fingerboard.radius"))} on a board ${mm(2 * half)} wide`,
-      allowed: `a radius over ${mm(half)}, half the board's width`,
-      hint: "raise fingerboard.radius",
-    }),
-    ...unless(taper.end >= taper.nut, ["fingerboard.margin.end", "nut.margin", "bridge.spread"], {
-      found: `a board ${mm(taper.nut)} wide at the nut and ${mm(taper.end)} at its end`,
-      allowed: "a board that is no narrower at its end than at the nut",
-      hint: "widen bridge.spread or fingerboard.margin.end, or narrow nut.gap or nut.margin",
-    }),
-  ];
-};
-
-const crownsAtOdds: Look = (of, { heights, layout, taper }) => {
-  const reach = { nut: taper.nut / 2, bridge: layout.bridgeSpread / 2 + of("bridge.margin") };
-  return (["nut", "bridge"] as const).flatMap((where) => {
-    const fit = fitCircle(layout[where].map((x, i) => ({ x, y: heights[where][i]! })));
-    const arched = fit.kind === "ok" && fit.centre.y < Math.min(...heights[where]);
-    return unless(arched && fit.radius > reach[where] + Math.abs(fit.centre.x), ["fingerboard.radius"], {
-      found: arched
-        ? `a crown of radius ${mm(fit.radius)} at the ${where}`
-        : `strings that don't arch at the ${where}`,
-      allowed: `a crown of more than ${mm(reach[where])}, half the ${where}'s width, arched upward`,
-      hint: "change fingerboard.radius, or bring the clearances of high and low string nearer to each other",
-    });
-  });
-};
-
-const heightsAtOdds: Look = (of, { heights, core }) => {
-  const contacts = heights.bridge.map((z) => intoCore(core, { x: of("string.length"), z }));
-  const [height, after] = [of("tailpiece.height"), of("afterlength")];
-  const [lowest, highest] = [
-    Math.min(...contacts.map(({ z }) => z)),
-    Math.max(...contacts.map(({ z }) => z)),
-  ];
-  const exits = Math.max(
-    ...contacts.map(({ x, z }) => x + Math.sqrt(Math.max(after ** 2 - (z - height) ** 2, 0))),
-  );
-  const room = (of("core.end") - core.start) / Math.cos((core.slope * Math.PI) / 180);
-  return [
-    ...unless(height < lowest, ["tailpiece.height", "string.clearance.end.high"], {
-      found: `exits ${mm(height)} over the core under strings ${mm(lowest)} over it at the bridge`,
-      allowed: `exits under ${mm(lowest)}, so that the strings press on the bridge`,
-      hint: "lower tailpiece.height",
-    }),
-    ...unless(after > highest - height, ["afterlength", "tailpiece.height"], {
-      found: `an afterlength of ${mm(after)} that must fall ${mm(highest - height)}`,
-      allowed: `more than ${mm(highest - height)}`,
-      hint: "lengthen afterlength or raise tailpiece.height",
-    }),
-    ...unless(exits < room, ["afterlength", "core.end"], {
-      found: `exits ${mm(exits)} along a core that is ${mm(room)} long`,
-      allowed: "exits before the core's end",
-      hint: "shorten afterlength or move core.end toward the tail",
-    }),
-  ];
-};
-
-const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
-  const ends = [crownFace.smooth[0]!, crownFace.smooth.at(-1)!];
-  const lowest = Math.min(...ends.map(({ y }) => y));
-  return [
-    ...(board.kind === "ok"
-      ? []
-      : unless(false, ["fingerboard.corner"], {
-          found: `corners of radius ${mm(of("fingerboard.corner"))}`,
-          allowed: "corners that the board's end has room for",
-          hint: "lower fingerboard.corner",
-        })),
-    ...unless(lowest > of("bridge.arch"), ["bridge.arch", "bridge.margin"], {
-      found: `an opening ${mm(of("bridge.arch"))} high in a bridge whose crown ends at ${mm(lowest)}`,
-      allowed: `an opening lower than ${mm(lowest)}`,
-      hint: "lower bridge.arch or bridge.margin",
-    }),
-    ...(bridge.kind === "ok"
-      ? []
-      : unless(false, ["bridge.foot.width", "bridge.arch"], {
-          found: `a bridge whose edge ${bridge.edge} can't be made`,
-          allowed: edgeFaults[bridge.kind],
-          hint: `mend edge ${bridge.edge} of the design's bridge, or bridge.foot.width`,
-        })),
-  ];
-};
-
-const edgeFaults = {
-  "no-curve": "an edge that follows a curve of the bridge: bridge.crown",
-  "no-room": "a corner with a radius that what lies on either side has room for",
-  unfair: "places that a fair curve passes without turning back",
-} as const;
-
-function unless(holds: boolean, ids: readonly string[], said: Omit<Contradiction, "ids">): Contradiction[] {
-  return holds ? [] : [{ ids, ...said }];
-}
-
-function mm(value: number): string {
-  return `${Math.round(value * 100) / 100} mm`;
 }
 
 function problemOf(spec: Spec, { ids, found, allowed, hint }: Contradiction): Problem {

@@ -1,3 +1,4 @@
+import { type Extents, extentsOf } from "../geometry/measure.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
@@ -6,7 +7,11 @@ import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
-import { type BoardSurface, boardTaper, type Taper } from "./fingerboard/taper.ts";
+import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
+import { headTuners, type Tuners } from "./head/tuners.ts";
+import { type Blank, neckBlank } from "./neck/blank.ts";
+import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
+import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
@@ -27,7 +32,41 @@ export type Instrument = {
   readonly board: BoardOutline;
   readonly nut: NutBlank;
   readonly bridge: BridgeOutline;
+  readonly tuners: Tuners;
+  readonly neckPlan: NeckPlan;
+  readonly neckSide: NeckSide;
+  readonly neckBlank: Blank;
+  /** The wood of the neck at its two named stations. */
+  readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
 };
+
+/** The thickness at one of the neck's named stations, with the board, and what of it is wood of the neck; mm. */
+function woodAt(spec: Spec, surface: BoardSurface, where: "nut" | "heel"): WoodAt {
+  const x = dimensionOf(spec, `neck.station.${where}`);
+  return { x, wood: dimensionOf(spec, `neck.thickness.${where}`) - boardTop(surface, x, 0) };
+}
+
+function extentsOfOutline(outline: NeckPlan | NeckSide): Extents {
+  const extents = outline.kind === "ok" ? extentsOf([outline.path]) : undefined;
+  if (extents === undefined) throw new RangeError(`the neck has no outline: ${outline.kind}`);
+  return extents;
+}
+
+function planInput(spec: Spec, { taper, tuners }: Pick<Instrument, "taper" | "tuners">): PlanInput {
+  const of = (id: string) => dimensionOf(spec, id);
+  return {
+    ...{ taper, nutThickness: of("nut.thickness") },
+    head: {
+      ...{ length: tuners.length, angle: of("head.angle"), shoulder: of("head.shoulder") },
+      half: of("head.column") + of("head.edge"),
+    },
+    transition: { start: of("neck.transition.start"), end: of("neck.transition.end") },
+    core: {
+      ...{ width: of("core.width"), at: of("string.length"), taper: of("core.taper"), end: of("core.end") },
+    },
+    corners: { head: of("head.corner"), tail: of("neck.corner") },
+  };
+}
 
 /**
  * The instrument of a spec. Each getter is one step, answered by the store.
@@ -89,6 +128,43 @@ export function instrument(spec: Spec, store: Store): Instrument {
         allowance: of("nut.allowance"),
         strings: passing("nut"),
       }).value,
+    tuners: () =>
+      store.answer(headTuners, {
+        ...{ count: spec.count, angle: of("head.angle"), margin: of("head.margin"), row: of("head.row") },
+        ...{ column: of("head.column"), post: of("tuner.post"), height: of("tuner.height") },
+        ...{ nutThickness: of("nut.thickness"), rise: own.runs.angles },
+        nut: passing("nut").map(({ y, z }) => ({ y, z })),
+      }).value,
+    neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
+    neckSide: () =>
+      store.answer(neckSide, {
+        nutThickness: of("nut.thickness"),
+        head: {
+          ...{ length: own.tuners.length, angle: of("head.angle") },
+          ...{ thickness: of("head.thickness"), volute: of("head.volute") },
+        },
+        ...own.neckWood,
+        heelEnd: of("neck.heel.end"),
+        core: { ...own.core, end: of("core.end"), depth: of("core.depth") },
+      }).value,
+    neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
+    neckBlank: () => {
+      const [plan, side] = [own.neckPlan, own.neckSide].map(extentsOfOutline);
+      return store.answer(neckBlank, {
+        ...{
+          length: plan!.maxX - plan!.minX,
+          width: plan!.maxY - plan!.minY,
+          thickness: side!.maxY - side!.minY,
+        },
+        allowance: {
+          ...{
+            end: of("neck.allowance.end"),
+            side: of("neck.allowance.side"),
+            face: of("neck.allowance.face"),
+          },
+        },
+      }).value;
+    },
     bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
   });
   return own;

@@ -20,6 +20,8 @@ const nutLength = settable("nut", "length", 0.1, 100);
 const bridgeLength = settable("bridge", "length", 0.1, 200);
 const boardLength = settable("fingerboard", "length", 0.1, 1200);
 const coreLength = settable("core", "length", 1, 2000);
+const neckLength = settable("neck", "length", 0.1, 1200);
+const headLength = settable("head", "length", 0.1, 400);
 
 /** Every dimension that can be set, in the order in which a person would think of them. Lengths in mm, angles in degrees. */
 export const catalogue: readonly Settable[] = [
@@ -64,6 +66,39 @@ export const catalogue: readonly Settable[] = [
   settable("core", "length", 0, 100)("core.drop", "Step down of the core's front at its start"),
   settable("core", "angle", -10, 20)("core.slope", "Fall of the core's front, positive toward the tail"),
   settable("core", "length", 10, 400)("core.width", "Width of the core under the bridge"),
+  settable("core", "length", 5, 200)("core.depth", "Depth of the core, square from its front"),
+  settable(
+    "core",
+    "angle",
+    -5,
+    10,
+  )("core.taper", "Taper of the core a side, positive widens toward the tail"),
+  neckLength("neck.thickness.nut", "Thickness under the nut's station, with the board, on the centreline"),
+  neckLength("neck.thickness.heel", "Thickness near the heel's station, with the board, on the centreline"),
+  neckLength("neck.station.nut", "Where the thickness under the nut is measured, from the nut"),
+  neckLength("neck.station.heel", "Where the thickness near the heel is measured, from the nut"),
+  neckLength("neck.transition.start", "Where the neck's sides leave the board's edges, from the nut"),
+  neckLength("neck.transition.end", "Where the neck's sides have reached the core, from the nut"),
+  neckLength("neck.heel.end", "Where the neck's back has reached the core's underside, from the nut"),
+  neckLength("neck.allowance.end", "Wood that a blank has beyond the neck at either end"),
+  neckLength("neck.allowance.side", "Wood that a blank has beyond the neck on either side"),
+  neckLength("neck.allowance.face", "Wood that a blank has beyond the neck on front and back"),
+  neckLength("neck.corner", "Radius of the two corners at the tail, seen from the front"),
+  settable("head", "angle", 0, 30)("head.angle", "Fall of the head's face toward its end, to z = 0"),
+  headLength("head.thickness", "Thickness of the head, square to its face"),
+  headLength("head.volute", "Where the head's back runs into the neck's, from the nut along the face"),
+  headLength("head.shoulder", "Length over which the head widens from the nut"),
+  headLength(
+    "head.margin",
+    "First row of tuners from the nut, and last row from the head's end, along the face",
+  ),
+  headLength("head.row", "Rows of tuners apart, along the face"),
+  headLength("head.column", "Column of tuners from the centreline"),
+  headLength("head.edge", "Column of tuners from the head's side"),
+  headLength("head.corner", "Radius of the two corners at the head's end"),
+  headLength("tuner.hole", "Diameter of a tuner's hole in the head's face"),
+  headLength("tuner.post", "Diameter of a tuner's post where its string leaves it"),
+  headLength("tuner.height", "How high over the head's face a string leaves its post"),
   settable(
     "tailpiece",
     "length",

@@ -27,6 +27,16 @@ export const derived: readonly Derived[] = [
     from: ["bridge.spread", "fingerboard.margin.end", "fingerboard.length"],
   },
   { form: /^fingerboard\.(thickness|crown)\.(nut|end)$/, from: ["fingerboard.edge", "fingerboard.radius"] },
+  {
+    form: /^neck\.wood\.(nut|heel)$/,
+    from: ["neck.thickness.nut", "neck.thickness.heel", "fingerboard.radius"],
+  },
+  { form: /^neck\.lowest$/, from: ["core.depth", "core.slope", "core.end"] },
+  { form: /^neck\.blank\.length$/, from: ["core.end", "head.row", "head.margin", "neck.allowance.end"] },
+  { form: /^neck\.blank\.width$/, from: ["core.width", "core.taper", "neck.allowance.side"] },
+  { form: /^neck\.blank\.thickness$/, from: ["core.depth", "core.slope", "neck.allowance.face"] },
+  { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
+  { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
 ];
 
 /** What a dimension follows from, when it is a worked-out one. */

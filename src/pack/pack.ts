@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
-import { type FlatFile, flatFiles } from "../drawing/flat/flats.ts";
+import type { FlatFile } from "../drawing/flat/flat-file.ts";
+import { flatFiles } from "../drawing/flat/flats.ts";
 import { titled } from "../drawing/flat/titled.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { type ReadBack, readBackDxf } from "../files/dxf/read-back.ts";
@@ -37,7 +38,7 @@ export type Pack = {
 /** Thrown when a file that was written reads back as something else: the program is wrong, and nothing is published. */
 export class ReadBackError extends Error {
   constructor(path: string, differences: readonly string[]) {
-    super(`${path} reads back differently from the model: ${differences.join("; ")}`);
+    super(`${path} reads back differently from the model: ${differences.slice(0, 5).join("; ")}`);
     this.name = "ReadBackError";
   }
 }
@@ -86,7 +87,7 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
     ({ holds, overruled }) => overruled !== undefined && holds.includes(file.name),
   );
   const flat = titled(answer.value, {
-    ...{ order: spec.order, part: file.part, fingerprint, hand: spec.hand, seenFrom: file.seenFrom },
+    ...{ order: spec.order, part: file.part, fingerprint, hand: spec.hand, seenFrom: seenFrom(file, spec) },
     overruled: reasons.map(({ id, overruled }) => ascii(`${id}: ${overruled}`)),
   });
   const text = dxfText(flat);
@@ -104,6 +105,10 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
       readBack: null,
     },
   ];
+}
+
+function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
+  return typeof seenFrom === "string" ? seenFrom : seenFrom[hand];
 }
 
 /** A person's words on a machine's drawing, which knows only plain letters. */

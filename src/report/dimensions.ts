@@ -2,21 +2,14 @@ import { boardTop, boardWidth } from "../instrument/fingerboard/taper.ts";
 import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
-import type { Dimension } from "./dimension.ts";
-
-type Of = Dimension["of"];
-
-/** Tolerances of what is worked out (G: what a careful hand holds at the bench), mm and degrees; N and Hz as reported. */
-const usual = { length: 0.1, angle: 0.1, force: 0.5, pitch: 0.01 };
+import { angle, type Dimension, length, usual } from "./dimension.ts";
+import { neckDimensions } from "./neck-dimensions.ts";
 
 /** Every dimension that a report of this spec has, in no particular order. */
 export function dimensionsOf(spec: Spec): Dimension[] {
   return [
-    ...settableDimensions(spec),
-    ...stringDimensions(spec),
-    ...spacing,
-    ...heights,
-    ...boardDimensions(spec),
+    ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
+    ...[...boardDimensions(spec), ...neckDimensions],
   ];
 }
 
@@ -26,14 +19,6 @@ function settableDimensions({ values }: Spec): Dimension[] {
     const unit = kinds[kind].unit as Dimension["unit"];
     return { id, label, unit, part, tolerance, of: ({ spec }) => spec.values[id]!.value };
   });
-}
-
-function length(part: string, id: string, label: string, of: Of): Dimension {
-  return { id, label, unit: "mm", part, tolerance: usual.length, of };
-}
-
-function angle(part: string, id: string, label: string, of: Of): Dimension {
-  return { id, label, unit: "deg", part, tolerance: usual.angle, of };
 }
 
 function stringDimensions({ strings }: Spec): Dimension[] {

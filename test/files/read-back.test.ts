@@ -94,7 +94,11 @@ describe("a machine file read back", () => {
       /arcs|length/,
     ],
     ["an outline opened", (text: string) => withGroup(text, 70, firstClosed(text), () => "0"), /closed|area/],
-    ["a path on another layer", (text: string) => text.replaceAll("BORE-7_00", "BORE-7_50"), /layer/],
+    [
+      "a path on another layer",
+      (text: string) => text.replaceAll("BORE-7_00", "BORE-7_50"),
+      /BORE-7_50: 1 paths, not 0/,
+    ],
     ["another unit", (text: string) => text.replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n1"), /unit/],
     ["a note gone", (text: string) => text.replace("0\nTEXT\n", "0\nPOINT\n"), /POINT|notes/],
     ["half of the file", (text: string) => text.slice(0, text.length / 2), /./],

@@ -42,7 +42,19 @@ describe("a pack", () => {
         "outlines/bridge.dxf",
         "outlines/bridge.svg",
       ],
-      ...["outlines/fingerboard.dxf", "outlines/fingerboard.svg", "outlines/nut.dxf", "outlines/nut.svg"],
+      ...[
+        "outlines/fingerboard.dxf",
+        "outlines/fingerboard.svg",
+        "outlines/head-face.dxf",
+        "outlines/head-face.svg",
+      ],
+      ...[
+        "outlines/neck-plan.dxf",
+        "outlines/neck-plan.svg",
+        "outlines/neck-side.dxf",
+        "outlines/neck-side.svg",
+      ],
+      ...["outlines/nut.dxf", "outlines/nut.svg"],
     ]);
     const manifest = JSON.parse(textOf(five, "manifest.json")!);
     expect(manifest.files.map((file: { path: string }) => file.path)).toEqual(
@@ -69,7 +81,14 @@ describe("a pack", () => {
 
   it("with six strings in place of five changes what must change", () => {
     const [five, six] = [pack(5), pack(5, "", { strings: "6" })];
-    expect(changed(five, six)).toEqual(["bridge", "fingerboard", "nut"]);
+    expect(changed(five, six)).toEqual([
+      "bridge",
+      "fingerboard",
+      "head-face",
+      "neck-plan",
+      "neck-side",
+      "nut",
+    ]);
     expect(six.report.fingerprint).not.toBe(five.report.fingerprint);
     expect(textOf(six, "outlines/nut.dxf")).toContain("F2 WIDE 1.50");
     expect(textOf(five, "outlines/nut.dxf")).not.toContain("F2 WIDE");
@@ -80,12 +99,18 @@ describe("a pack", () => {
     ["bridge.arch: 11", ["bridge"]],
     ["bridge.tilt: 1", ["bridge"]],
     ["fingerboard.corner: 3", ["fingerboard"]],
-    ["core.slope: 4.4", ["bridge"]],
+    ["core.slope: 4.4", ["bridge", "neck-side"]],
     ["string.clearance.end.high: 3.6", ["bridge"]],
     ["string.clearance.nut.low: 1.1", ["bridge", "nut"]],
     ["tailpiece.height: 16.5", []],
-    ["nut.thickness: 5.5", []],
-    ["nut.gap: 4.4", ["bridge", "fingerboard", "nut"]],
+    ["nut.thickness: 5.5", ["head-face", "neck-plan", "neck-side"]],
+    ["nut.gap: 4.4", ["bridge", "fingerboard", "head-face", "neck-plan", "neck-side", "nut"]],
+    ["head.row: 27", ["head-face", "neck-plan", "neck-side"]],
+    ["head.column: 14.3", ["head-face", "neck-plan"]],
+    ["neck.thickness.heel: 21.2", ["neck-side"]],
+    ["neck.transition.end: 156", ["neck-plan"]],
+    ["core.depth: 31", ["neck-side"]],
+    ["tuner.height: 6.5", []],
   ])("with %s changes the files %j and keeps the bytes of the rest", (set, files) => {
     expect(changed(pack(5), pack(5, `set:\n  ${set}\n`))).toEqual(files);
   });
@@ -100,7 +125,14 @@ describe("a pack", () => {
   it("of the other hand keeps every number and changes every outline", () => {
     const [right, left] = [pack(5), pack(5, "", { hand: "left" })];
     expect(left.report.dimensions).toEqual(right.report.dimensions);
-    expect(changed(right, left)).toEqual(["bridge", "fingerboard", "nut"]);
+    expect(changed(right, left)).toEqual([
+      "bridge",
+      "fingerboard",
+      "head-face",
+      "neck-plan",
+      "neck-side",
+      "nut",
+    ]);
   });
 
   it("of some parts has just these, and their numbers", () => {
@@ -125,7 +157,7 @@ describe("a refusing check", () => {
     expect(made.held).toEqual([
       { file: "nut", check: "wall.nut", why: expect.stringContaining("raise nut.gap") },
     ]);
-    expect([...prints(made).keys()]).toEqual(["outlines/fingerboard.dxf", "outlines/bridge.dxf"]);
+    expect([...prints(made).keys()]).not.toContain("outlines/nut.dxf");
     expect(textOf(made, "dimensions.md")).toContain("Held back, because a check refuses: nut.");
     expect(made.report.checks.find(({ id }) => id === "wall.nut")?.status).toBe("refuse");
   });

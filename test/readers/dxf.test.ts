@@ -28,6 +28,12 @@ type Read = {
 };
 
 const script = join(import.meta.dirname, "read_dxf.py");
+const names = ["fingerboard", "nut", "bridge", "neck-plan", "neck-side", "head-face"];
+
+/** Where a neck's core is measured: 10 mm before the bridge. */
+function coreAt([folder, report]: [string, Record<string, number>]): string {
+  return `${join(folder, "outlines", "neck-plan.dxf")}=${report["string.length"]! - 10}`;
+}
 
 describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", () => {
   let out = "";
@@ -41,14 +47,14 @@ describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", ()
     const files = made.value.flatMap(({ folder }) => {
       const report = JSON.parse(readFileSync(join(folder, "dimensions.json"), "utf8"));
       values.set(folder, Object.fromEntries(report.dimensions.map(({ id, value }: never) => [id, value])));
-      return ["fingerboard", "nut", "bridge"].map((name) => join(folder, "outlines", `${name}.dxf`));
+      return names.map((name) => join(folder, "outlines", `${name}.dxf`));
     });
-    read = python(script, ...files) as Record<string, Read>;
+    read = python(script, ...files, "--core", ...[...values].map(coreAt)) as Record<string, Read>;
   });
   afterAll(() => rmSync(out, { recursive: true, force: true }));
 
   it("has no error and needs no fix, and is in millimetres", () => {
-    expect(Object.keys(read).length).toBe(orderFiles.length * 3);
+    expect(Object.keys(read).length).toBe(orderFiles.length * names.length);
     for (const [file, { errors, fixes, units, measurement }] of Object.entries(read)) {
       expect({ errors, fixes, units, measurement }, file).toEqual({
         errors: [],
@@ -98,11 +104,35 @@ describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", ()
     }
   });
 
+  it("has a neck as wide as its board at the nut and at x = 100, and as its core under the bridge", () => {
+    for (const [folder, report] of values) {
+      const { widths } = read[join(folder, "outlines", "neck-plan.dxf")]!;
+      const off = (x: string, said: number) => Math.abs(widths[x]! - said);
+      const taper = report["fingerboard.width.100"]! - report["fingerboard.width.nut"]!;
+      expect(off("0.001", report["fingerboard.width.nut"]! + taper / 1e5), folder).toBeLessThan(0.001);
+      expect(off("100", report["fingerboard.width.100"]!), folder).toBeLessThan(0.001);
+      const tapers = Math.tan((report["core.taper"]! * Math.PI) / 180) * 2;
+      const at = report["string.length"]! - 10;
+      expect(off("core", report["core.width"]! - 10 * tapers), `${folder} ${at}`).toBeLessThan(0.001);
+    }
+  });
+
+  it("has necks of at most 80 lines and arcs an outline", () => {
+    for (const file of Object.keys(read).filter((name) => name.includes("neck-"))) {
+      const outer = read[file]!.paths.filter(({ layer }) => layer === "OUTER-EDGE");
+      expect(outer).toHaveLength(1);
+      expect(outer[0]!.bulges.length, file).toBeLessThanOrEqual(80);
+      expect(outer[0]!.bulges.filter((bulge) => bulge !== 0).length, file).toBeGreaterThan(8);
+    }
+  });
+
   it("has lettering of 2.5 mm or more on the note layer, with order, part, fingerprint, hand and whence it is seen", () => {
     for (const [file, { texts }] of Object.entries(read)) {
       const all = texts.map(({ text }) => text).join("\n");
       expect(all, file).toMatch(/ORDER SY-\d+ {3}PART \w+ {3}FINGERPRINT [0-9a-f]{12}/);
-      expect(all, file).toMatch(/(LEFT|RIGHT) HAND {3}SEEN FROM THE (FRONT|TAIL)/);
+      expect(all, file).toMatch(
+        /(LEFT|RIGHT) HAND {3}SEEN FROM THE (FRONT|TAIL|BASS SIDE|TREBLE SIDE|HEAD'S FRONT)/,
+      );
       expect(all, file).toMatch(/LOCAL CODES/);
       for (const { height, layer } of texts) expect([height >= 2.5, layer]).toEqual([true, "NOTE"]);
     }

@@ -24,7 +24,7 @@ def width_at(entity, x):
     return cut.length
 
 
-def describe(file):
+def describe(file, core):
     document = ezdxf.readfile(file)
     auditor = document.audit()
     paths = []
@@ -59,8 +59,19 @@ def describe(file):
         "extents": [list(document.header["$EXTMIN"])[:2], list(document.header["$EXTMAX"])[:2]],
         "paths": paths,
         "texts": texts,
-        "widths": {str(x): width_at(outer[0], x) for x in (0.001, 50, 100, 150, 200, 250)} if outer else {},
+        "widths": {
+            **{str(x): width_at(outer[0], x) for x in (0.001, 50, 100, 150, 200, 250)},
+            **({"core": width_at(outer[0], core)} if core else {}),
+        }
+        if outer
+        else {},
     }
 
 
-print(json.dumps({file: describe(file) for file in sys.argv[1:]}))
+files = sys.argv[1:]
+cores = {}
+if "--core" in files:
+    split = files.index("--core")
+    cores = {name: float(x) for name, x in (pair.rsplit("=", 1) for pair in files[split + 1 :])}
+    files = files[:split]
+print(json.dumps({file: describe(file, cores.get(file)) for file in files}))

@@ -1,20 +1,9 @@
 import { dimensionOf } from "../../order/spec.ts";
-import type { Answer, Store } from "../../step/store.ts";
-import type { Model } from "../../workshop/model.ts";
 import { bridgeFlat } from "./bridge.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
-import type { Flat } from "./flat.ts";
+import type { FlatFile } from "./flat-file.ts";
+import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
-
-/** A machine file of a pack: its name without ending, its folder, what it shows and from where it is seen. */
-export type FlatFile = {
-  readonly name: string;
-  readonly folder: "outlines";
-  readonly part: string;
-  readonly what: string;
-  readonly seenFrom: "front" | "tail";
-  readonly of: (model: Model, store: Store) => Answer<Flat>;
-};
 
 /** Every flat machine file, in the order in which a pack lists them. */
 export const flatFiles: readonly FlatFile[] = [
@@ -62,4 +51,5 @@ export const flatFiles: readonly FlatFile[] = [
       });
     },
   },
+  ...neckFlats,
 ];

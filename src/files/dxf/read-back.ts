@@ -18,7 +18,7 @@ const off = 2e-6;
 
 /**
  * Read a DXF text back and hold every path of it against what the model has: layer, closed or open, area, length, extents,
- * and which way its arcs turn. The file's paths must be the model's, in the same order; its notes are counted.
+ * and which way its arcs turn. On each layer the file's paths must be the model's, in the same order; its notes are counted.
  */
 export function readBackDxf(text: string, expected: readonly Expected[], notes: number): ReadBack {
   const read = readDxf(text);
@@ -26,12 +26,16 @@ export function readBackDxf(text: string, expected: readonly Expected[], notes: 
   const found = read.paths.map(measurePath);
   const differences: string[] = [];
   if (read.unit !== 4) differences.push(`the unit is ${read.unit}, not 4 for mm`);
-  if (found.length !== expected.length) differences.push(`${found.length} paths, not ${expected.length}`);
   if (read.notes.length !== notes) differences.push(`${read.notes.length} notes, not ${notes}`);
-  for (const [i, path] of expected.entries()) {
-    const other = found[i];
-    if (other !== undefined)
-      differences.push(...compare(path, other).map((what) => `path ${i + 1}: ${what}`));
+  for (const layer of new Set([...expected, ...found].map((path) => path.layer))) {
+    const [model, file] = [expected, found].map((paths) => paths.filter((path) => path.layer === layer));
+    if (model!.length !== file!.length)
+      differences.push(`${layer}: ${file!.length} paths, not ${model!.length}`);
+    for (const [i, path] of model!.entries()) {
+      const other = file![i];
+      if (other !== undefined)
+        differences.push(...compare(path, other).map((what) => `${layer} path ${i + 1}: ${what}`));
+    }
   }
   const cut = found.filter(({ layer }) => layer !== "NOTE" && layer !== "PART");
   return {
@@ -46,7 +50,6 @@ export function readBackDxf(text: string, expected: readonly Expected[], notes: 
 function compare(model: Measured, file: Measured): string[] {
   const said: string[] = [];
   const say = (what: string, a: unknown, b: unknown) => said.push(`${what} ${b}, not ${a}`);
-  if (model.layer !== file.layer) say("layer", model.layer, file.layer);
   if (model.closed !== file.closed) say("closed", model.closed, file.closed);
   if (model.arcs.left !== file.arcs.left) say("arcs to the left", model.arcs.left, file.arcs.left);
   if (model.arcs.right !== file.arcs.right) say("arcs to the right", model.arcs.right, file.arcs.right);

@@ -1,0 +1,14 @@
+import type { Answer, Store } from "../../step/store.ts";
+import type { Model } from "../../workshop/model.ts";
+import type { Flat } from "./flat.ts";
+
+/** A machine file of a pack: its name without ending, its folder, what it shows and from where it is seen. */
+export type FlatFile = {
+  readonly name: string;
+  readonly folder: "outlines";
+  readonly part: string;
+  readonly what: string;
+  /** From where it is seen; a side view of a left-hand order is seen from the other side. */
+  readonly seenFrom: "front" | "tail" | "head's front" | { readonly right: string; readonly left: string };
+  readonly of: (model: Model, store: Store) => Answer<Flat>;
+};

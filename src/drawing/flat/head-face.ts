@@ -1,0 +1,56 @@
+import { circle } from "../../geometry/circle.ts";
+import { fairCurve } from "../../geometry/fair/fair-curve.ts";
+import { fairPath } from "../../geometry/fair/fair-path.ts";
+import { step } from "../../step/step.ts";
+import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
+
+/** What a head's face shows, in its own plane; mm. Places are along from the nut's head edge and across to the treble side. */
+export type HeadFaceInput = {
+  readonly hand: "right" | "left";
+  readonly length: number;
+  readonly half: number;
+  readonly nutHalf: number;
+  /** How far the board's edge turns from the centreline, degrees. */
+  readonly edge: number;
+  readonly shoulder: number;
+  readonly corner: number;
+  readonly hole: number;
+  readonly tuners: readonly { readonly name: string; readonly along: number; readonly y: number }[];
+};
+
+/**
+ * The head's face, square to itself, end of the head at the left: its outline for reference, and the tuners' holes to bore, each
+ * with its string. The first axis runs toward the tail, 0 at the nut's head edge. The head is sawn from the plan, so its
+ * shoulders are fair there; here the same stations are made fair again, which is the same to a few hundredths of a millimetre.
+ */
+export const headFaceFlat = step("outline.head-face", 1, (given: HeadFaceInput): Flat => {
+  const { hand, length, half, nutHalf, edge, shoulder, corner, hole, tuners } = given;
+  const outline = fairCurve(
+    [
+      { x: -length, y: -half, corner },
+      { x: -shoulder, y: -half, corner: 0, leave: 0 },
+      { x: 0, y: -nutHalf, corner: 0, arrive: -edge },
+      { x: 0, y: nutHalf, corner: 0, leave: 180 + edge },
+      { x: -shoulder, y: half, corner: 0, arrive: 180 },
+      { x: -length, y: half, corner },
+    ],
+    { closed: true },
+  );
+  const path = outline.kind === "ok" ? fairPath(outline.curve) : undefined;
+  if (path?.kind !== "ok") throw new RangeError("the head's face has no outline");
+  const flat: Flat = {
+    shapes: [
+      { layer: layers.part, path: path.path },
+      { layer: layers.note, path: lineBetween(-length - 4, 0, 4, 0), chain: true },
+      ...tuners.map(({ along, y }) => ({
+        layer: layers.bore(hole),
+        path: circle({ x: -along, y }, hole / 2),
+      })),
+    ],
+    notes: tuners.map(({ name, along, y }) => ({
+      ...{ text: name, x: -along, y: y > 0 ? half + 2 : -half - 2 - letterHeight, height: letterHeight },
+      ...{ turn: 0, align: "center" as const },
+    })),
+  };
+  return hand === "left" ? turnedOver(flat, "y") : flat;
+});

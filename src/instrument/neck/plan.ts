@@ -1,0 +1,74 @@
+import { fairCurve } from "../../geometry/fair/fair-curve.ts";
+import { fairPath } from "../../geometry/fair/fair-path.ts";
+import type { Station } from "../../geometry/fair/station.ts";
+import type { Path } from "../../geometry/path.ts";
+import { step } from "../../step/step.ts";
+import { boardWidth, type Taper } from "../fingerboard/taper.ts";
+
+/** Lengths in mm, angles in degrees. `headLength` is along the head's face, `core.width` across the core at the bridge. */
+export type PlanInput = {
+  readonly taper: Taper;
+  readonly nutThickness: number;
+  readonly head: {
+    readonly length: number;
+    readonly angle: number;
+    readonly half: number;
+    readonly shoulder: number;
+  };
+  readonly transition: { readonly start: number; readonly end: number };
+  readonly core: {
+    readonly width: number;
+    readonly at: number;
+    readonly taper: number;
+    readonly end: number;
+  };
+  readonly corners: { readonly head: number; readonly tail: number };
+};
+
+/**
+ * The neck from the front, projected: x from the nut's fingerboard edge, y to the treble side; counter-clockwise from the
+ * head's bass corner. `arcs` counts its lines and arcs.
+ */
+export type NeckPlan =
+  | { readonly kind: "ok"; readonly path: Path; readonly arcs: number }
+  | { readonly kind: "no-room" };
+
+/** Half the core's width at x; the taper widens it by so many degrees a side toward the tail. */
+export function coreHalf({ width, at, taper }: PlanInput["core"], x: number): number {
+  return width / 2 + (x - at) * Math.tan((taper * Math.PI) / 180);
+}
+
+/**
+ * The neck's plan: head, its shoulders running fair into the board's own edges, these edges under nut and board, a fair
+ * transition to the core, the core with its taper, tail. Where a straight edge meets a fair one they share their direction.
+ */
+export const neckPlan = step("neck.plan", 1, (given: PlanInput): NeckPlan => {
+  const bass = bassEdge(given);
+  const treble = bass.toReversed().map(
+    ({ x, y, corner, arrive, leave }): Station => ({
+      ...{ x, y: -y },
+      ...(corner === undefined ? {} : { corner }),
+      ...(leave === undefined ? {} : { arrive: 180 - leave }),
+      ...(arrive === undefined ? {} : { leave: 180 - arrive }),
+    }),
+  );
+  const curve = fairCurve([...bass, ...treble], { closed: true });
+  const path = curve.kind === "ok" ? fairPath(curve.curve) : undefined;
+  return path?.kind === "ok" ? { kind: "ok", path: path.path, arcs: path.arcs } : { kind: "no-room" };
+});
+
+/** The stations of the bass side from the head's end to the tail. */
+function bassEdge({ taper, nutThickness, head, transition, core, corners }: PlanInput): Station[] {
+  const tip = -nutThickness - head.length * Math.cos((head.angle * Math.PI) / 180);
+  const edge = (x: number) => -boardWidth(taper, x) / 2;
+  const board = (-Math.atan((taper.end - taper.nut) / 2 / taper.length) * 180) / Math.PI;
+  const { start, end } = transition;
+  return [
+    { x: tip, y: -head.half, corner: corners.head },
+    { x: -nutThickness - head.shoulder, y: -head.half, corner: 0, leave: 0 },
+    { x: -nutThickness, y: edge(-nutThickness), corner: 0, arrive: board },
+    { x: start, y: edge(start), corner: 0, leave: board },
+    { x: end, y: -coreHalf(core, end), corner: 0, arrive: -core.taper },
+    { x: core.end, y: -coreHalf(core, core.end), corner: corners.tail },
+  ];
+}

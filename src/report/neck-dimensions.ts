@@ -1,0 +1,71 @@
+import type { Dimension } from "./dimension.ts";
+import { angle, length } from "./dimension.ts";
+
+/** What is worked out of the neck and its head. */
+export const neckDimensions: readonly Dimension[] = [
+  length(
+    "neck",
+    "neck.wood.nut",
+    "Wood under the board at the nut's station, on the centreline",
+    ({ instrument }) => {
+      return instrument.neckWood.nut.wood;
+    },
+  ),
+  length(
+    "neck",
+    "neck.wood.heel",
+    "Wood under the board at the heel's station, on the centreline",
+    ({ instrument }) => {
+      return instrument.neckWood.heel.wood;
+    },
+  ),
+  length("neck", "neck.lowest", "Lowest wood, under z = 0", ({ instrument: { neckSide } }) => {
+    return neckSide.kind === "ok" ? neckSide.lowest : Number.NaN;
+  }),
+  length(
+    "neck",
+    "neck.blank.length",
+    "Blank: length along the grain",
+    ({ instrument }) => instrument.neckBlank.length,
+  ),
+  length("neck", "neck.blank.width", "Blank: width", ({ instrument }) => instrument.neckBlank.width),
+  length(
+    "neck",
+    "neck.blank.thickness",
+    "Blank: thickness",
+    ({ instrument }) => instrument.neckBlank.thickness,
+  ),
+  length(
+    "head",
+    "head.length",
+    "Length of the head along its face",
+    ({ instrument }) => instrument.tuners.length,
+  ),
+  length("head", "head.width", "Width of the head", ({ spec }) => {
+    return 2 * (spec.values["head.column"]!.value + spec.values["head.edge"]!.value);
+  }),
+  angle(
+    "head",
+    "nut.bend.least",
+    "Least turn of a string over the nut, seen from the side",
+    ({ instrument }) => {
+      return Math.min(...instrument.tuners.tuners.map(({ bend }) => bend));
+    },
+  ),
+  angle(
+    "head",
+    "nut.bend.most",
+    "Most turn of a string over the nut, seen from the side",
+    ({ instrument }) => {
+      return Math.max(...instrument.tuners.tuners.map(({ bend }) => bend));
+    },
+  ),
+  angle(
+    "head",
+    "nut.splay.most",
+    "Most turn of a string over the nut in plan, to either side",
+    ({ instrument }) => {
+      return Math.max(...instrument.tuners.tuners.map(({ splay }) => Math.abs(splay)));
+    },
+  ),
+];
