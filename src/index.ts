@@ -2,11 +2,12 @@
 
 export { type ReadDxf, type ReadPath, readDxf } from "./files/dxf/read-dxf.ts";
 export { publish } from "./files/publish.ts";
+export { readText } from "./files/read-text.ts";
 export type { Library, Shelf } from "./order/library.ts";
 export { type Checked, InputError, type Problem, problemText } from "./order/problem.ts";
 export { type Options, resolve } from "./order/resolve.ts";
 export type { Spec, SpecString, SpecValue } from "./order/spec.ts";
-export { loadOrder, readText } from "./pack/load.ts";
+export { loadOrder } from "./pack/load.ts";
 export { type Job, type Made, makePacks } from "./pack/make.ts";
 export { type Held, type Pack, type PackFile, packOf, partNames, reportFor } from "./pack/pack.ts";
 export { type Comparison, compareReports } from "./report/compare.ts";

@@ -33,14 +33,16 @@ export function orderText(design: string, strings: number | string, more = "", h
 export function resolved(
   text: string,
   options: Options = {},
-  own: { readonly designs?: Record<string, string> } = {},
+  own: { readonly designs?: Record<string, string>; readonly shops?: Record<string, string> } = {},
 ) {
   const disk = diskLibrary(join(ordersFolder, "order.yaml"));
   const library: Library = {
     ...disk,
     find: (shelf, name) => {
-      const text = shelf === "designs" ? own.designs?.[name] : undefined;
-      return text === undefined ? disk.find(shelf, name) : { file: `${name}.yaml`, text };
+      const text = shelf === "strings" ? undefined : own[shelf]?.[name];
+      return text === undefined
+        ? disk.find(shelf, name)
+        : { ok: true, value: { file: `${name}.yaml`, text } };
     },
   };
   return resolve(text, "order.yaml", library, options);

@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import { refuses } from "../checks/checks.ts";
-import { approvedFolder, shownPath } from "../files/library.ts";
+import { approvedFolder } from "../files/library.ts";
 import { replaceFile } from "../files/replace-file.ts";
+import { shownPath } from "../files/shown-path.ts";
 import { InputError } from "../order/problem.ts";
 import { loadOrder } from "../pack/load.ts";
 import { reportFor } from "../pack/pack.ts";

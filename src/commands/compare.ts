@@ -1,8 +1,8 @@
 import { existsSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { shownPath } from "../files/library.ts";
+import { readText } from "../files/read-text.ts";
+import { shownPath } from "../files/shown-path.ts";
 import { InputError } from "../order/problem.ts";
-import { readText } from "../pack/load.ts";
 import { compareReports } from "../report/compare.ts";
 import { comparisonMarkdown, comparisonText } from "../report/comparison-text.ts";
 import { readReport } from "../report/read-report.ts";

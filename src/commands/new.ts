@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve } from "node:path";
-import { shownPath } from "../files/library.ts";
 import { replaceFile } from "../files/replace-file.ts";
+import { shownPath } from "../files/shown-path.ts";
 import { newOrder } from "../order/new-order.ts";
 import { commandLine, InputError, type Problem } from "../order/problem.ts";
 import { readAs } from "../order/read.ts";

@@ -1,7 +1,9 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { resolve as absolute, dirname, join, relative } from "node:path";
+import { existsSync, lstatSync, readdirSync, statSync } from "node:fs";
+import { resolve as absolute, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Library, Shelf } from "../order/library.ts";
+import { readText } from "./read-text.ts";
+import { shownPath } from "./shown-path.ts";
 
 /**
  * The library that an order at some place on disk draws from, the nearest first: folders beside it, one above it, a `models`
@@ -13,12 +15,15 @@ export function diskLibrary(orderFile: string): Library {
     shelf === "strings" ? join(root, `${name}.yaml`) : join(root, shelf, `${name}.yaml`);
   return {
     find: (shelf, name) => {
-      const file = roots.map((root) => fileOf(root, shelf, name)).find((path) => existsSync(path));
-      return file === undefined ? undefined : { file: shownPath(file), text: readFileSync(file, "utf8") };
+      const path = roots.map((root) => fileOf(root, shelf, name)).find(isThere);
+      if (path === undefined) return undefined;
+      const file = shownPath(path);
+      const text = readText(path, file);
+      return text.ok ? { ok: true, value: { file, text: text.value } } : text;
     },
     names: (shelf) => {
       const folders = shelf === "strings" ? [] : roots.map((root) => join(root, shelf));
-      const names = folders.filter((folder) => existsSync(folder)).flatMap((folder) => readdirSync(folder));
+      const names = folders.filter(isFolder).flatMap((folder) => readdirSync(folder));
       return [
         ...new Set(names.filter((name) => name.endsWith(".yaml")).map((name) => name.slice(0, -5))),
       ].sort();
@@ -32,10 +37,13 @@ export function approvedFolder(orderFile: string): string {
   return join(existsSync(join(dirname(folder), "designs")) ? dirname(folder) : folder, "approved");
 }
 
-/** A path as messages show it: from the current folder where it lies inside it. */
-export function shownPath(file: string): string {
-  const short = relative(process.cwd(), absolute(file));
-  return short.startsWith("..") ? absolute(file) : short;
+/** Whether something stands under a path, even a link that leads nowhere: that is a fault to tell, not to pass by. */
+function isThere(path: string): boolean {
+  return isFolder(dirname(path)) && lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 }
 
 function rootsFor(orderFile: string): string[] {

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { nameOf } from "./name-of.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, type ProblemCode, quoted } from "./problem.ts";
 import { readYaml, type Written } from "./yaml.ts";
@@ -32,20 +33,36 @@ function problemsOf(issue: z.core.$ZodIssue, written: Written, before: readonly 
     const branch = likeliest(issue.errors, issue.input);
     if (branch !== undefined) return branch.flatMap((inner) => problemsOf(inner, written, path));
   }
-  const { code, allowed, hint } = (issue.code === "custom" ? (issue.params ?? {}) : {}) as Partial<Problem>;
+  const own = (issue.code === "custom" ? (issue.params ?? {}) : {}) as Partial<Problem>;
   const missing = issue.input === undefined;
+  const input = discriminated(issue);
+  const allowed = own.allowed ?? sentence(issue);
   return [
     {
-      code: missing ? "missing" : ((code ?? codes[issue.code] ?? "type") as ProblemCode),
+      code: missing ? "missing" : (own.code ?? codes[issue.code] ?? "type"),
       position: written.at(path),
       name: nameOf(path),
-      found: missing ? "nothing" : shown(issue.input),
-      allowed: allowed ?? sentence(issue),
+      found: missing ? "nothing" : shown(input),
+      allowed,
       hint:
-        hint ??
-        (missing ? `add ${String(path.at(-1) ?? "it")}` : didYouMean(String(issue.input), words(issue))),
+        own.hint ??
+        (missing ? `add ${nameOf(path)}` : didYouMean(String(input), listed(allowed), `write ${allowed}`)),
     },
   ];
+}
+
+/** What was written, or, where one key decides the form of a map, what that key said. */
+function discriminated(issue: z.core.$ZodIssue): unknown {
+  const key = issue.code === "invalid_union" ? issue.path.at(-1) : undefined;
+  const { input } = issue;
+  if (key === undefined || typeof input !== "object" || input === null || !Object.hasOwn(input, key))
+    return input;
+  return (input as { [key: PropertyKey]: unknown })[key];
+}
+
+/** The words of an answer that lists some. */
+function listed(allowed: string): string[] {
+  return allowed.includes(", ") ? allowed.split(", ") : [];
 }
 
 const codes: { readonly [code: string]: ProblemCode | undefined } = { too_small: "count", too_big: "count" };
@@ -71,7 +88,8 @@ function likeliest(branches: readonly z.core.$ZodIssue[][], input: unknown): z.c
 function isOfAnotherForm(issue: z.core.$ZodIssue): boolean {
   if (issue.path.length > 0) return false;
   if (issue.code === "invalid_union") return issue.errors.every((branch) => branch.some(isOfAnotherForm));
-  return issue.code === "invalid_type";
+  const ofWords = issue.code === "invalid_value" || issue.code === "invalid_format";
+  return issue.code === "invalid_type" || (ofWords && typeof issue.input === "object");
 }
 
 function strangers(issues: readonly z.core.$ZodIssue[]): number {
@@ -82,27 +100,18 @@ function strangers(issues: readonly z.core.$ZodIssue[]): number {
   );
 }
 
-function words(issue: z.core.$ZodIssue): string[] {
-  return issue.code === "invalid_value" ? issue.values.map(String) : [];
-}
-
+/** What is allowed, in our words: a schema without its own says what kind of thing is wanted. */
 function sentence(issue: z.core.$ZodIssue): string {
-  return issue.code === "invalid_type" && issue.message.startsWith("Invalid")
-    ? (expected[issue.expected] ?? issue.expected)
-    : issue.message;
+  if (!/^(Invalid|Too|Unrecognized|Expected)/.test(issue.message)) return issue.message;
+  return issue.code === "invalid_type"
+    ? (expected[issue.expected] ?? "another kind of value")
+    : "another form";
 }
 
 const expected: { readonly [type: string]: string | undefined } = {
-  array: "a list",
-  tuple: "a list",
-  object: "a map",
+  ...{ array: "a list", tuple: "a list", object: "a map of named values", record: "a map of named values" },
+  ...{ string: "a word", number: "a number" },
 };
-
-/** The dotted name that a path stands for; a dimension goes by its own name wherever it is written. */
-function nameOf(path: readonly PropertyKey[]): string {
-  const own = path[0] === "set" || path[0] === "dimensions" ? path.slice(1) : path;
-  return (own.length === 0 ? path : own).map(String).join(".");
-}
 
 function shown(input: unknown): string {
   if (typeof input === "string") return input === "" ? "nothing" : quoted(input);

@@ -1,3 +1,4 @@
+import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, quoted } from "./problem.ts";
 import { readQuantity } from "./quantity.ts";
 import type { WrittenFace } from "./schema/face.ts";
@@ -9,14 +10,15 @@ type Values = { readonly [id: string]: SpecValue };
 
 /**
  * A face's outline in mm: each measure a length, a fraction of the side of the frame that it stands along, or taken from a
- * dimension. `path` says where the face stands in its file. A corner and a hole's size are fractions of the frame's
- * `along` side.
+ * dimension. `path` says where the face stands in its file, `curves` what its edges may follow. A corner and a hole's size are
+ * fractions of the frame's `along` side; a corner is never negative and a hole has a size.
  */
 export function resolveFace(
   face: WrittenFace,
   values: Values,
   written: Written,
   path: readonly PropertyKey[],
+  curves: readonly string[],
 ): Checked<SpecFace> {
   const problems: Problem[] = [];
   const dimension = (id: string, where: readonly PropertyKey[]): number => {
@@ -41,6 +43,26 @@ export function resolveFace(
   const point = ([x, y]: readonly [Measure, Measure], where: readonly PropertyKey[]): FramePoint => {
     return [length(x, along, [...where, 0]), length(y, out, [...where, 1])];
   };
+  const refuse = (where: readonly PropertyKey[], found: string, allowed: string, hint: string) => {
+    const at = [...path, ...where];
+    problems.push({
+      code: "range",
+      position: written.at(at),
+      name: at.map(String).join("."),
+      found,
+      allowed,
+      hint,
+    });
+  };
+  for (const [i, { follows }] of face.edges.entries()) {
+    if (follows === undefined || curves.includes(follows)) continue;
+    refuse(
+      ["edges", i, "follows"],
+      quoted(follows),
+      curves.join(", "),
+      didYouMean(follows, curves, "name a curve of this part"),
+    );
+  }
   const edges = face.edges.map((edge, i) => ({
     id: edge.id,
     to: edge.to === undefined ? null : point(edge.to, ["edges", i, "to"]),
@@ -54,6 +76,12 @@ export function resolveFace(
     at: point(hole.at, ["holes", i, "at"]),
     size: length(hole.size, along, ["holes", i, "size"]),
   }));
+  for (const [i, { corner }] of edges.entries()) {
+    if (corner < 0) refuse(["edges", i, "corner"], `${corner} mm`, "0 mm or more", "write a radius");
+  }
+  for (const [i, { size }] of holes.entries()) {
+    if (!(size > 0)) refuse(["holes", i, "size"], `${size} mm`, "more than 0 mm", "write a diameter");
+  }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { along, out, edges, holes } };
 }
 

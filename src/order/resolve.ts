@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import { type Count, counts } from "./count.ts";
+import { designProblems, ownName } from "./design-problems.ts";
 import type { Library, Shelf } from "./library.ts";
 import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
@@ -50,7 +51,12 @@ type Files = {
 };
 
 function resolveRead({ order, design, shop, strings }: Files, options: Options): Checked<Spec> {
-  const problems: Problem[] = [...fretProblems(order, design.data), ...overruleProblems(order)];
+  const problems: Problem[] = [
+    ...fretProblems(order),
+    ...overruleProblems(order),
+    ...designProblems(order.data, design),
+  ];
+  problems.push(...ownName(order.data.shop, shop, shop.data.shop, "shop"));
   const hand = options.hand ?? order.data.hand;
   if (hand !== "right" && hand !== "left") problems.push(optionProblem("hand", hand, "right, left"));
   const wanted = wantedStrings(order.data, options);
@@ -68,7 +74,9 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
   const found = resolveStrings(asked, strings.data[design.data.voice]);
   const values = resolveValues(design.data, design.written, count, wishesOf(order, options));
   const { face } = design.data.bridge;
-  const bridgeFace = values.ok ? resolveFace(face, values.value, design.written, ["bridge", "face"]) : values;
+  const bridgeFace = values.ok
+    ? resolveFace(face, values.value, design.written, facePath, bridgeCurves)
+    : values;
   for (const part of [found, values, values.ok ? bridgeFace : found])
     if (!part.ok) problems.push(...part.problems);
   if (problems.length > 0 || !found.ok || !values.ok || !bridgeFace.ok)
@@ -85,12 +93,26 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
       },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, bridgeFace: bridgeFace.value, shop: shop.data },
+      bridgePlaces: facePlaces(design),
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,
         position: order.written.at(["overrule", i, "check"]),
       })),
     },
   };
+}
+
+const facePath = ["bridge", "face"];
+
+/** What an edge of a bridge's face may follow. */
+const bridgeCurves = ["bridge.crown"];
+
+function facePlaces({ data, written }: ReadFile<DesignFile>): { [id: string]: Position } {
+  const { edges, holes = [] } = data.bridge.face;
+  return Object.fromEntries([
+    ...edges.map(({ id }, i) => [id, written.at([...facePath, "edges", i])]),
+    ...holes.map(({ id }, i) => [id, written.at([...facePath, "holes", i])]),
+  ]);
 }
 
 function load<Schema extends z.ZodType>(
@@ -101,11 +123,14 @@ function load<Schema extends z.ZodType>(
   library: Library,
 ): Checked<ReadFile<z.output<Schema>>> {
   const found = library.find(shelf, name);
-  if (found !== undefined) return readAs(schema, found.text, found.file);
+  if (found !== undefined) return found.ok ? readAs(schema, found.value.text, found.value.file) : found;
   const names = library.names(shelf);
   const word = shelf === "strings" ? "strings" : shelf.slice(0, -1);
+  const bare = name.replace(/\.ya?ml$/, "");
   const allowed = names.length === 0 ? `a file in ${shelf}/` : names.join(", ");
-  const hint = didYouMean(name, names, `put ${name}.yaml into ${shelf}/`);
+  const hint = names.includes(bare)
+    ? `write ${bare}`
+    : didYouMean(name, names, `put ${bare}.yaml into ${shelf}/`);
   return {
     ok: false,
     problems: [{ code: "unknown-name", position, name: word, found: quoted(name), allowed, hint }],
@@ -142,10 +167,11 @@ function wishesOf({ data, written }: ReadFile<OrderFile>, options: Options): Wis
   return [...inFile, ...typed];
 }
 
-function fretProblems({ data, written }: ReadFile<OrderFile>, design: DesignFile): Problem[] {
+/** Frets come with the fingerboard's own work; until then no design offers them, and none are promised. */
+function fretProblems({ data, written }: ReadFile<OrderFile>): Problem[] {
   if (data.frets === "none") return [];
   const found = `${data.frets.count} frets`;
-  const allowed = `none: design ${design.design} is fretless`;
+  const allowed = "none: this version makes no frets yet";
   return [
     {
       code: "contradiction",

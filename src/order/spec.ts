@@ -71,6 +71,8 @@ export type Spec = {
   readonly values: { readonly [id: string]: SpecValue };
   readonly stations: { readonly fingerboard: readonly number[] };
   readonly bridgeFace: SpecFace;
+  /** Where the bridge's edges and holes stand in the design, by id, for whoever finds one at fault. */
+  readonly bridgePlaces: { readonly [id: string]: Position };
   readonly shop: Shop;
   readonly overrule: readonly Overrule[];
 };

@@ -9,6 +9,7 @@ import {
   parseDocument,
   visit,
 } from "yaml";
+import { nameOf } from "./name-of.ts";
 import type { Checked, Position, Problem, ProblemCode } from "./problem.ts";
 import { quoted } from "./problem.ts";
 
@@ -37,8 +38,9 @@ export function readYaml(text: string, file: string): Checked<Written> {
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(line, 1), column: Math.max(col, 1) };
   };
+  let root: unknown;
   const fail = (code: ProblemCode, offset: number, found: string, allowed: string, hint: string): Problem => {
-    return { code, position: place(offset), name: "", found, allowed, hint };
+    return { code, position: place(offset), name: nameOf(pathAt(root, offset)), found, allowed, hint };
   };
   if (text.length > most.characters) {
     const found = `${text.length} characters`;
@@ -57,9 +59,16 @@ export function readYaml(text: string, file: string): Checked<Written> {
       problems: [fail("syntax", 0, "too many levels", `at most ${most.depth}`, "nest less deeply")],
     };
   }
+  root = document.contents;
   const problems = [...document.errors, ...document.warnings].map((error) => {
     const known = syntax[error.code];
-    return fail("syntax", error.pos[0], known?.[0] ?? error.message, known?.[1] ?? "YAML", known?.[2] ?? "");
+    return fail(
+      "syntax",
+      error.pos[0],
+      known?.[0] ?? error.message,
+      known?.[1] ?? "YAML",
+      known?.[2] ?? syntaxHint,
+    );
   });
   visit(document, (_, node, path) => {
     if (isAlias(node)) {
@@ -73,6 +82,13 @@ export function readYaml(text: string, file: string): Checked<Written> {
         ),
       );
     }
+    const { anchor } = (node ?? {}) as { anchor?: string };
+    if (!isAlias(node) && anchor !== undefined) {
+      const offset = (node as Node).range?.[0] ?? 0;
+      problems.push(
+        fail("alias", offset, `the anchor &${anchor}`, "values without an anchor", "remove the anchor"),
+      );
+    }
     if (path.length > 2 * most.depth) {
       const offset = (node as Node)?.range?.[0] ?? 0;
       problems.push(fail("syntax", offset, "too many levels", `at most ${most.depth}`, "nest less deeply"));
@@ -84,6 +100,8 @@ export function readYaml(text: string, file: string): Checked<Written> {
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, value: { file, value: plain(document.contents), ...places(document.contents, place) } };
 }
+
+const syntaxHint = "look for a missing colon, bracket, quote or indent there or just before";
 
 /** Found, allowed and hint for the syntax errors that are met most. */
 const syntax: { readonly [code: string]: readonly [string, string, string] | undefined } = {
@@ -113,6 +131,21 @@ function* oddKeys(
       yield fail("unknown-key", offset, quoted(key.value), "the keys that the form names", "remove it");
     } else yield* oddKeys(value, fail);
   }
+}
+
+/** The path of the innermost value that reaches over a place in the text. */
+function pathAt(node: unknown, offset: number): PropertyKey[] {
+  const over = (child: unknown) => {
+    const range = (child as Node | null)?.range;
+    return range !== undefined && range !== null && range[0] <= offset && offset <= range[2];
+  };
+  if (isSeq(node)) {
+    const i = node.items.findIndex(over);
+    return i < 0 ? [] : [i, ...pathAt(node.items[i], offset)];
+  }
+  if (!isMap(node)) return [];
+  const pair = (node.items as Pair<Node, Node>[]).find(({ key, value }) => over(key) || over(value));
+  return pair === undefined ? [] : [keyText(pair.key), ...pathAt(pair.value, offset)];
 }
 
 function plain(node: unknown): unknown {

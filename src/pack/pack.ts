@@ -8,6 +8,7 @@ import { expectedOf } from "../files/dxf/expected.ts";
 import { type ReadBack, readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
+import { lettered } from "../order/lettering.ts";
 import type { Spec } from "../order/spec.ts";
 import { jsonLines } from "../report/json-lines.ts";
 import { type Report, reportOf } from "../report/report.ts";
@@ -88,7 +89,7 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
   );
   const flat = titled(answer.value, {
     ...{ order: spec.order, part: file.part, fingerprint, hand: spec.hand, seenFrom: seenFrom(file, spec) },
-    overruled: reasons.map(({ id, overruled }) => ascii(`${id}: ${overruled}`)),
+    overruled: reasons.map(({ id, overruled }) => lettered(`${id}: ${overruled}`) ?? id),
   });
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
@@ -109,11 +110,6 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
 
 function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
   return typeof seenFrom === "string" ? seenFrom : seenFrom[hand];
-}
-
-/** A person's words on a machine's drawing, which knows only plain letters. */
-function ascii(text: string): string {
-  return text.normalize("NFKD").replace(/[^\u0020-\u007e]/g, "");
 }
 
 function reportFiles(

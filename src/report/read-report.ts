@@ -29,7 +29,7 @@ const report = z.object({
 
 /** A report's text as data, or why it is none; `file` is what to call it. */
 export function readReport(text: string, file: string): Checked<Report> {
-  const problem = (found: string, name = ""): Problem => ({
+  const problem = (found: string, name = "the report"): Problem => ({
     ...{ code: "syntax", position: { file, line: 1, column: 1 }, name, found },
     allowed: "a report as make, check --json or approve writes it",
     hint: "make the pack again and compare its dimensions.json",
@@ -40,7 +40,7 @@ export function readReport(text: string, file: string): Checked<Report> {
   } catch {
     return { ok: false, problems: [problem("no JSON")] };
   }
-  const result = report.safeParse(data);
+  const result = report.safeParse(data, { reportInput: true });
   if (result.success) return { ok: true, value: result.data };
   const problems = result.error.issues.map(({ path, message }) =>
     problem(message, path.map(String).join(".")),

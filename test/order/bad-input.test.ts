@@ -15,7 +15,12 @@ function problemsOf(from: string, to: string, options: Options = {}): readonly P
 function problemsIn(text: string, options: Options = {}): readonly Problem[] {
   const spec = resolved(text, options);
   if (spec.ok) return [];
-  for (const { position, found, allowed } of spec.problems) {
+  for (const { code, position, name, found, allowed, hint } of spec.problems) {
+    expect(name).not.toBe("");
+    expect(hint).not.toBe("");
+    expect((code === "syntax" ? "" : found) + allowed + hint).not.toMatch(
+      /Invalid|[Ee]xpected|received|\brecord\b|union/,
+    );
     expect(position.line).toBeGreaterThan(0);
     expect(position.column).toBeGreaterThan(0);
     expect(found).not.toBe("");
@@ -36,7 +41,7 @@ describe("an order that is wrong in one place", () => {
     ["a duplicate key", "hand: right", "hand: right\nhand: left", { code: "syntax" }, [5, 1]],
     ["two documents", "order: T-1", "order: T-1\n---\norder: T-2", { code: "syntax" }, [2, 1]],
     ["a tag", "strings: 5", "strings: !!int 5", { code: "syntax" }, [3, 10]],
-    ["an alias", "strings: 5", "strings: &a 5\nrevision: *a", { code: "alias" }, [4, 11]],
+    ["an alias", "strings: 5", "strings: &a 5\nrevision: *a", { code: "alias" }, [3, 13]],
     [
       "an unknown key",
       "hand: right",
@@ -69,7 +74,7 @@ describe("an order that is wrong in one place", () => {
     ["no strings", "strings: 5", "strings:", { code: "count", name: "strings" }, [3, 9]],
     ["out of pitch order", "strings: 5", "strings: [E5, D4, A4, G3]", { code: "order-of-strings" }, [3, 19]],
     ["a string twice", "strings: 5", "strings: [E5, A4, A4, G3]", { code: "order-of-strings" }, [3, 19]],
-    ["an unknown string", "strings: 5", "strings: [E5, A4, D4, G4x]", { code: "unknown-name" }, [3, 23]],
+    ["an unknown string", "strings: 5", "strings: [E5, A4, D4, B4]", { code: "unknown-name" }, [3, 23]],
     ["a string too few", "strings: 5", "strings: [E5, A4, D4]", { code: "count" }, [3, 10]],
     [
       "a mass in kg/m",
@@ -108,6 +113,43 @@ describe("an order that is wrong in one place", () => {
     ["an id that is a device", "order: T-1", "order: NUL", { name: "order" }, [1, 8]],
     ["an id of a variant", "order: T-1", "order: T-1~abc", { name: "order" }, [1, 8]],
     ["frets", "frets: none", "frets: { count: 24 }", { code: "contradiction", name: "frets" }, [5, 8]],
+    [
+      "too many frets",
+      "frets: none",
+      "frets: { count: 50 }",
+      { code: "count", name: "frets.count" },
+      [5, 17],
+    ],
+    ["a mistyped count", "frets: none", "frets: { cuont: 5 }", { hint: "did you mean count?" }, [5, 10]],
+    ["an anchor", "strings: 5", "strings: &a 5", { code: "alias", found: "the anchor &a" }, [3, 13]],
+    [
+      "a map for strings",
+      "strings: 5",
+      "strings: { a: 1 }",
+      { allowed: "a count from 4 to 7, or a list of strings" },
+      [3, 10],
+    ],
+    [
+      "an empty set",
+      "  string.length: 326 mm\n",
+      "",
+      { name: "set", allowed: "a map of dimensions and their values" },
+      [7, 5],
+    ],
+    [
+      "a design with its ending",
+      "sedge",
+      "sedge.yaml",
+      { code: "unknown-name", hint: "write sedge" },
+      [2, 9],
+    ],
+    [
+      "a string that is no pitch",
+      "strings: 5",
+      "strings: [E5, A4, D4, { name: length }]",
+      { name: "strings.3.name" },
+      [3, 31],
+    ],
   ])("%s", (_, from, to, problem, [line, column]) => {
     const [first] = problemsOf(from, to);
     expect(first).toMatchObject({ ...problem, position: { file: "order.yaml", line, column } });
@@ -126,6 +168,10 @@ describe("an order that is wrong in one place", () => {
     expect(overrule("{ check: clamp.swept.neck-shaper, reason: quick }")).toMatchObject({ code: "overrule" });
     expect(overrule("{ check: wall.nut }")).toMatchObject({ code: "missing", name: "overrule.0.reason" });
     expect(overrule("{ check: wall.nut, reason: '  ' }")).toMatchObject({ name: "overrule.0.reason" });
+    expect(overrule("{ check: wall.nut, reason: 真鍮のナット }")).toMatchObject({
+      name: "overrule.0.reason",
+    });
+    expect(overrule("{ check: wall.nut, reason: Größe ø 3 – naïve }")).toBeUndefined();
     expect(problemsIn(`${good}overrule:\n  - { check: wall.nut, reason: tried it }\n`)).toEqual([]);
   });
 
@@ -269,7 +315,7 @@ describe("a design that is wrong", () => {
       { hint: "did you mean string.length?" },
     ],
     ["an edge without an end", "{ id: foot-treble, to: [1, 0] }", "{ id: foot-treble }", { code: "type" }],
-    ["a measure in gallons", "at: [0.5, 1.65]", "at: [0.5, 2 gallons]", { name: "bridge.face.holes.0.at.1" }],
+    ["a measure in gallons", "at: [0.5, {", "at: [2 gallons, {", { name: "bridge.face.holes.0.at.0" }],
     [
       "a dimension left out",
       / {2}nut\.gap:\n( {4}.*\n)+/.exec(design)![0],
@@ -278,5 +324,48 @@ describe("a design that is wrong", () => {
     ],
   ])("%s", (_, from, to, problem) => {
     expect(withDesign(from, to)[0]).toMatchObject(problem);
+  });
+});
+
+describe("a shop that is wrong", () => {
+  const shop = sampleText("shops", "samphire.yaml");
+  it.each<[string, string, string, Partial<Problem>]>([
+    ["a throat of 0", "throat: 425 mm", "throat: 0", { name: "machines.0.throat" }],
+    ["a negative diameter", "diameter: 100.0 mm", "diameter: -3 mm", { name: "cutters.0.diameter" }],
+    [
+      "a cutter for no machine",
+      "fits: [shaper], diameter: 100.0",
+      "fits: [sahper], diameter: 100.0",
+      { hint: "did you mean shaper?" },
+    ],
+    ["two things of one name", "id: block-60", "id: block-100", { name: "cutters.1.id" }],
+    [
+      "a machine of no kind",
+      "kind: laser",
+      "kind: lasser",
+      { found: '"lasser"', hint: "did you mean laser?" },
+    ],
+    [
+      "a diameter without a day",
+      ", measured: 2026-10-02, length: 80 mm, most-speed: 8000",
+      ", length: 80 mm, most-speed: 8000",
+      { code: "missing" },
+    ],
+    [
+      "a day that is none",
+      "measured: 2026-10-02, length: 80 mm, most-speed: 8000",
+      "measured: 2026-13-02, length: 80 mm, most-speed: 8000",
+      { name: "cutters.0.measured" },
+    ],
+    [
+      "another name than its file's",
+      "shop: samphire",
+      "shop: elsewhere",
+      { code: "contradiction", name: "shop" },
+    ],
+  ])("%s", (_, from, to, problem) => {
+    expect(shop).toContain(from);
+    const spec = resolved(good, {}, { shops: { samphire: shop.replace(from, to) } });
+    expect(spec.ok ? "it resolves" : spec.problems[0]).toMatchObject(problem);
   });
 });

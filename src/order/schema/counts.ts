@@ -9,5 +9,5 @@ export function perCount<Value extends z.ZodType>(value: Value) {
 
 /** A value, or one for each string count. */
 export function valueOrPerCount<Value extends z.ZodType>(value: Value) {
-  return z.union([value, perCount(value)]);
+  return z.union([value, perCount(value)], { error: "a value, or one a string count" });
 }

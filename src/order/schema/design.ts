@@ -6,17 +6,21 @@ import { face } from "./face.ts";
 import { reference } from "./measure.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
-import { line, oneOf, word } from "./word.ts";
+import { line, oneOf, stringName, word } from "./word.ts";
 
 function dimension(kind: "length" | "angle") {
   const one = quantity(kind);
   const limit = valueOrPerCount(one);
-  const value = z.union([one, perCount(one), ...reference.options]);
+  const value = z.union([one, perCount(one), ...reference.options], {
+    error: "a value, one a string count, { dim: NAME } or { part: 0.5, of: NAME, plus: 3 mm }",
+  });
   return record({
     value: value.meta({ description: "the value, or one a string count" }),
     least: limit.meta({ description: "the least that an order may set" }),
     most: limit.meta({ description: "the most that an order may set" }),
-    tolerance: one.meta({ description: "how far a finished piece may be off" }),
+    tolerance: one
+      .refine((value) => value > 0, { error: "more than 0" })
+      .meta({ description: "how far a finished piece may be off" }),
     for: line("what this dimension is for, in this design"),
   });
 }
@@ -39,7 +43,9 @@ export const designFile = record({
     ["winged", "one-piece"],
     "a through-neck with wings joined to its core, or a body in one piece",
   ),
-  strings: perCount(z.array(word("a string of the voice"), { error: "a list of strings, highest first" })),
+  strings: perCount(
+    z.array(stringName("a string of the voice"), { error: "a list of strings, highest first" }),
+  ),
   dimensions,
   stations: record({
     fingerboard: z

@@ -20,10 +20,10 @@ export type Reference = z.output<typeof reference>;
  * A measure along a side of a frame: a length with its unit, a plain number as a fraction of that side, or a reference to a
  * dimension. Nothing nests.
  */
-export const measure = z.union([
-  writtenQuantity("12 mm, or 0.62 for a fraction of the frame's side"),
-  ...reference.options,
-]);
+export const measure = z.union(
+  [writtenQuantity("12 mm, or 0.62 for a fraction of the frame's side"), ...reference.options],
+  { error: "12 mm, 0.62, { dim: NAME } or { part: 0.5, of: NAME, plus: 3 mm }" },
+);
 
 /** A written measure. */
 export type Measure = z.output<typeof measure>;

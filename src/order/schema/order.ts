@@ -3,7 +3,14 @@ import { catalogue } from "../catalogue.ts";
 import { quantity, wholeNumber, writtenQuantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { ownString } from "./strings.ts";
-import { line, oneOf, word } from "./word.ts";
+import { lettering, oneOf, stringName, word } from "./word.ts";
+
+const stringList = z.array(
+  z.union([stringName("a string of the voice"), ownString], {
+    error: "a string's name, or a map that describes one",
+  }),
+  { error: "a list of strings, highest first" },
+);
 
 /** One instrument to build. */
 export const orderFile = record({
@@ -20,27 +27,28 @@ export const orderFile = record({
   revision: word("the shop's own letter for this revision").optional(),
   design: word("a file in designs/, without its ending"),
   strings: z
-    .union([
-      wholeNumber(4, 7, "how many strings"),
-      z.array(z.union([word("a string of the voice"), ownString]), {
-        error: "a list of strings, highest first",
-      }),
-    ])
+    .union([wholeNumber(4, 7, "how many strings"), stringList], {
+      error: "a count from 4 to 7, or a list of strings",
+    })
     .meta({ description: "a count, or a list of strings, highest first" }),
   hand: oneOf(["right", "left"], "which hand holds the bow"),
   frets: z
-    .union([oneOf(["none"], "no frets"), record({ count: wholeNumber(1, 36, "how many frets") })])
+    .union([oneOf(["none"], "no frets"), record({ count: wholeNumber(1, 36, "how many frets") })], {
+      error: "none, or { count: 24 }",
+    })
     .meta({ description: "none, or { count: 24 } where the design allows it" }),
   shop: word("a file in shops/, without its ending"),
   set: z
-    .record(z.string(), writtenQuantity("a settable dimension, in place of the design's own"))
+    .record(z.string(), writtenQuantity("a settable dimension, in place of the design's own"), {
+      error: "a map of dimensions and their values",
+    })
     .optional()
     .meta({ description: "any settable dimension, in place of the design's own" }),
   overrule: z
     .array(
       record({
         check: word("the check's id, as checks.json has it"),
-        reason: line("why, as it will be printed on every sheet of that set-up"),
+        reason: lettering("why, as it will be printed on every sheet of that set-up"),
       }),
       { error: "a list of { check, reason }" },
     )

@@ -5,7 +5,10 @@ import { record } from "./record.ts";
 import { day, line, oneOf, word } from "./word.ts";
 
 const id = word("the name that the shop calls it by");
-const length = (about: string) => quantity("length", about);
+const length = (about: string) =>
+  quantity("length", about).refine((value) => value > 0 && value <= 20_000, {
+    error: "more than 0 mm, up to 20 m",
+  });
 const rotation = oneOf(["ccw", "cw"], "which way the spindle turns, seen from above the work");
 const moves = oneOf(["work", "tool"], "what moves: the work past the tool, or the tool over the work");
 const speeds = z
@@ -88,13 +91,17 @@ const guide = record({
   height: length("of the part that rides on the template"),
 });
 
-/** What one workshop owns. */
-export const shopFile: z.ZodType<Shop> = record({
+const machineKinds = "bandsaw, shaper, router, laser, cnc-router, printer";
+
+const shop = record({
   shop: word("the shop's name, that of its file"),
   title: line("what it is, in one line"),
-  machines: z.array(z.discriminatedUnion("kind", [bandsaw, shaper, router, laser, cnc, printer]), {
-    error: "a list of machines",
-  }),
+  machines: z.array(
+    z.discriminatedUnion("kind", [bandsaw, shaper, router, laser, cnc, printer], { error: machineKinds }),
+    {
+      error: "a list of machines",
+    },
+  ),
   cutters: z.array(cutter, { error: "a list of cutters" }),
   guides: z.array(guide, { error: "a list of guides" }),
   clamps: z.array(
@@ -135,4 +142,36 @@ export const shopFile: z.ZodType<Shop> = record({
       }),
     )
     .min(1, { error: "at least one paper" }),
+});
+
+/** What one workshop owns: each thing under a name of its own, cutters and guides for what is there. */
+export const shopFile: z.ZodType<Shop> = shop.superRefine((shop, context) => {
+  const fault = (path: PropertyKey[], input: string, allowed: string) => {
+    context.addIssue({
+      code: "custom",
+      path,
+      input,
+      message: allowed,
+      params: { code: "unknown-name", allowed },
+    });
+  };
+  const things = { machines: shop.machines, cutters: shop.cutters, guides: shop.guides, clamps: shop.clamps };
+  const seen = new Set<string>();
+  for (const [list, entries] of Object.entries(things)) {
+    for (const [i, { id }] of entries.entries()) {
+      if (seen.has(id)) fault([list, i, "id"], id, "a name that nothing else in this shop has");
+      seen.add(id);
+    }
+  }
+  const machines = shop.machines.map(({ id }) => id);
+  const cutters = shop.cutters.map(({ id }) => id);
+  for (const [list, entries, known] of [
+    ["cutters", shop.cutters, machines],
+    ["guides", shop.guides, [...machines, ...cutters]],
+  ] as const) {
+    for (const [i, { fits }] of entries.entries()) {
+      for (const [k, name] of fits.entries())
+        if (!known.includes(name)) fault([list, i, "fits", k], name, known.join(", "));
+    }
+  }
 });

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
-import { line, oneOf, word } from "./word.ts";
+import { line, oneOf, stringName } from "./word.ts";
 
 const mark = oneOf(
   ["S", "G", "C", "M"],
@@ -13,8 +13,8 @@ function marked<Value extends z.ZodType>(value: Value) {
 }
 
 const string = record({
-  name: word("the name that orders and dimensions use"),
-  pitch: word("its pitch, such as A4 or Bb1"),
+  name: stringName("the name that orders and dimensions use"),
+  pitch: stringName("its pitch, such as A4 or Bb1"),
   diameter: marked(quantity("length", "over the winding")),
   mass: marked(quantity("mass-per-length", "mass per length of the whole string")),
   strength: marked(quantity("stress", "of a plain wire; left out where a winding hides the core")).optional(),
@@ -32,8 +32,8 @@ export type StringsFile = z.output<typeof stringsFile>;
 
 /** A string that an order describes itself, in place of the voice's own of that name. */
 export const ownString = record({
-  name: word("its name"),
-  pitch: word("its pitch, such as A4 or Bb1").optional(),
+  name: stringName("its name"),
+  pitch: stringName("its pitch, such as A4 or Bb1").optional(),
   diameter: quantity("length", "over the winding").optional(),
   mass: quantity("mass-per-length", "mass per length").optional(),
 });
