@@ -1,10 +1,14 @@
 /** A surface read from a file: x, y, z (mm) of each vertex, three vertex indices for each triangle, as it stands there. */
 export type Surface = { readonly vertices: readonly number[]; readonly corners: readonly number[] };
 
-/** What a surface measures: triangles, edges not run once each way, volume (mm³, negative inside out), extents (mm). */
+/**
+ * What a surface measures: triangles; open edges, not run as often one way as the other; crowded edges, run more than once
+ * each way; volume (mm³, negative inside out); extents (mm).
+ */
 export type SurfaceMeasures = {
   readonly triangles: number;
   readonly openEdges: number;
+  readonly crowdedEdges: number;
   readonly volume: number;
   readonly extents: readonly number[];
 };
@@ -22,11 +26,13 @@ export function measureSurface({ vertices, corners }: Surface): SurfaceMeasures 
       extents[axis + 3] = Math.max(extents[axis + 3]!, value);
     }
   }
-  const ways = new Map<string, number>();
+  const ways = new Map<string, { up: number; down: number }>();
   const run = (from: number, to: number) => {
     const key = from < to ? `${from} ${to}` : `${to} ${from}`;
-    const both = ways.get(key) ?? 0;
-    ways.set(key, from === to ? Number.NaN : both + (from < to ? 1 : 1000));
+    const both = ways.get(key) ?? { up: 0, down: 0 };
+    if (from <= to) both.up++;
+    else both.down++;
+    ways.set(key, both);
   };
   let volume = 0;
   for (let t = 0; t < corners.length; t += 3) {
@@ -36,8 +42,10 @@ export function measureSurface({ vertices, corners }: Surface): SurfaceMeasures 
     run(c, a);
     volume += prism(vertices, a, b, c, extents[0]!, extents[1]!, extents[2]!);
   }
-  const openEdges = [...ways.values()].filter((both) => both !== 1001).length;
-  return { triangles: corners.length / 3, openEdges, volume, extents };
+  const edges = [...ways.values()];
+  const openEdges = edges.filter(({ up, down }) => up !== down).length;
+  const crowdedEdges = edges.filter(({ up, down }) => up === down && up > 1).length;
+  return { triangles: corners.length / 3, openEdges, crowdedEdges, volume, extents };
 }
 
 /** The volume between a triangle and the level z = lowZ, positive where the triangle faces up. */

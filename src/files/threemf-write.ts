@@ -23,7 +23,7 @@ const RELATIONS = `<?xml version="1.0" encoding="UTF-8"?>
 
 /**
  * A 3MF of one or more pieces, each where its mesh stands, in millimetres (3MF Core Specification 1.2). Coordinates are
- * rounded to 1e-6; vertices that this makes alike become one. The same bytes for the same pieces: no date, fixed order.
+ * rounded to 1e-6. The same bytes for the same pieces: no date, fixed order.
  */
 export function threemfWrite(pieces: readonly Piece[]): ThreemfBytes {
   if (pieces.length === 0) return { kind: "invalid", problem: "nothing-given", piece: 0 };
@@ -54,22 +54,14 @@ function escaped(text: string): string {
 }
 
 function meshXml({ positions, triangles }: TriangleMesh): string {
-  const known = new Map<string, number>();
   const vertices: string[] = [];
-  const indexOf = (vertex: number): number => {
-    const [x, y, z] = [0, 1, 2].map((axis) => written(positions[3 * vertex + axis]!));
-    const text = `<vertex x="${x}" y="${y}" z="${z}"/>`;
-    const index = known.get(text) ?? known.size;
-    if (index === known.size) {
-      known.set(text, index);
-      vertices.push(text);
-    }
-    return index;
-  };
+  for (let at = 0; at < positions.length; at += 3) {
+    const [x, y, z] = [written(positions[at]!), written(positions[at + 1]!), written(positions[at + 2]!)];
+    vertices.push(`<vertex x="${x}" y="${y}" z="${z}"/>`);
+  }
   const faces: string[] = [];
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [indexOf(triangles[t]!), indexOf(triangles[t + 1]!), indexOf(triangles[t + 2]!)];
-    if (a !== b && b !== c && c !== a) faces.push(`<triangle v1="${a}" v2="${b}" v3="${c}"/>`);
+    faces.push(`<triangle v1="${triangles[t]}" v2="${triangles[t + 1]}" v3="${triangles[t + 2]}"/>`);
   }
   return `<mesh><vertices>\n${vertices.join("\n")}\n</vertices><triangles>\n${faces.join("\n")}\n</triangles></mesh>`;
 }

@@ -28,6 +28,11 @@ export type Bench = {
   /** The volume in mm³, negative if inside out. */
   readonly volume: (shape: Shape) => number;
   readonly isEmpty: (shape: Shape) => boolean;
+  /**
+   * The shape without those of its unconnected shells that are nowhere thicker than about `thickness` (mm): what is left
+   * of faces that fall together but for rounding. Cavities are shells too, and stay.
+   */
+  readonly withoutSheets: (shape: Shape, thickness: number) => Shape;
   /** The least distance of two shapes, or `reach` if that is less. */
   readonly gap: (a: Shape, b: Shape, reach: number) => number;
   /** The mesh, copied out; vertices as float32. */
@@ -109,6 +114,11 @@ function benchOf(module: ManifoldToplevel, keep: Keep): Bench {
     intersect: (shapes) => give(module.Manifold.intersection(all(shapes))),
     volume: (shape) => take(shape).volume(),
     isEmpty: (shape) => take(shape).isEmpty(),
+    withoutSheets: (shape, thickness) => {
+      const shells = take(shape).decompose().map(keep);
+      const kept = shells.filter((s) => 2 * Math.abs(s.volume()) > thickness * s.surfaceArea());
+      return kept.length === shells.length ? shape : give(module.Manifold.compose(kept));
+    },
     gap: (a, b, reach) => take(a).minGap(take(b), reach),
     mesh: (shape) => {
       const { vertProperties, triVerts } = take(shape).getMesh();

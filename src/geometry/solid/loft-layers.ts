@@ -5,7 +5,7 @@ import { isFrame, mirrors, placeIn } from "./frame.ts";
 import { pathProblem } from "./outline-rings.ts";
 import { ringsCross } from "./rings-cross.ts";
 import type { Section, SolidProblem } from "./solid.ts";
-import { between, dot, type Vec3 } from "./vec3.ts";
+import { between, cross, dot, type Vec3 } from "./vec3.ts";
 
 /**
  * The layers of a loft, from first to last, as many vertices in each (one at a tip); the flat rings of its ends, empty at
@@ -102,15 +102,21 @@ function layersBetween(a: readonly Vec3[], b: readonly Vec3[], chord: number): V
   let twist = 0;
   for (const [i, p] of a.entries()) {
     const next = (i + 1) % a.length;
-    const d = between(between(p, a[next]!), between(b[i]!, b[next]!));
-    twist = Math.max(twist, Math.sqrt(dot(d, d)) / 4);
+    twist = Math.max(twist, twistOf(p, a[next]!, b[i]!, b[next]!));
   }
   const count = twist > chord / 1000 ? Math.min(1000, 2 * Math.ceil(twist / chord / 2)) : 1;
-  return Array.from({ length: Math.max(0, count - 1) }, (_, k) => {
+  return Array.from({ length: count - 1 }, (_, k) => {
     const t = (k + 1) / count;
     return a.map((p, i) => {
       const q = b[i]!;
       return { x: p.x + t * (q.x - p.x), y: p.y + t * (q.y - p.y), z: p.z + t * (q.z - p.z) };
     });
   });
+}
+
+/** How far, in its middle, the ruled piece between the ways p to q and r to s stands off the triangles over a diagonal. */
+function twistOf(p: Vec3, q: Vec3, r: Vec3, s: Vec3): number {
+  const normal = cross(between(p, s), between(q, r));
+  const size = Math.sqrt(dot(normal, normal));
+  return size === 0 ? 0 : Math.abs(dot(between(between(p, q), between(r, s)), normal)) / size / 4;
 }

@@ -14,17 +14,20 @@ export type MeshOutcome =
 
 /**
  * The mesh of a solid: closed, each edge run once each way, of positive volume, straying from the solid by no more than
- * `chord` (mm) where that is curved. Vertices are float32, none given twice.
+ * `chord` (mm) where that is curved. Vertices are
+ * float32; two stand at one place only where the surface touches itself.
  *
- * A loft whose walls run through each other between its sections is not found out.
+ * Pieces thinner than `tolerance.contact` are left out: they are what rounding leaves where faces fall together. A loft
+ * whose walls run through each other between its sections is not found out.
  */
 export function mesh(kernel: Kernel, solid: Solid, chord: number = tolerance.chord): MeshOutcome {
   if (!(chord > 0 && Number.isFinite(chord))) return { kind: "invalid", problem: "chord", at: solid.kind };
   return kernel.work((bench): MeshOutcome => {
     const built = build(bench, solid, chord);
     if (built.kind !== "ok") return built;
-    if (bench.isEmpty(built.shape)) return { kind: "empty" };
-    const welded = weld(bench.mesh(built.shape));
+    const shape = bench.withoutSheets(built.shape, tolerance.contact);
+    if (bench.isEmpty(shape)) return { kind: "empty" };
+    const welded = weld(bench.mesh(shape));
     const problem = meshProblem(welded);
     return problem ? { kind: "invalid", problem, at: solid.kind } : { kind: "ok", mesh: welded };
   });
