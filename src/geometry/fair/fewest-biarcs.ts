@@ -30,7 +30,8 @@ const BEHIND = 6;
  * curve with a minimum number of circular arcs and biarcs*, Computational Geometry 41, 2008), breadth first: what k
  * biarcs can reach, then k + 1. The tangent at a node is not bound to the curve's: it may lean (see `spanNodes`), which
  * saves a quarter of the arcs. Fewest among the nodes, leans and ratios tried, following chains that are at most a few
- * nodes behind the best. A closed span is tried once for each lean of its first node.
+ * nodes behind the best. A closed span is tried for each lean of its first node, until one takes no more than
+ * an open span would.
  */
 export function fewestBiarcs(
   nodes: SpanNodes,
@@ -40,9 +41,11 @@ export function fewestBiarcs(
 ): readonly BiarcStep[] {
   const all = LEANS.map((_, lean) => lean);
   if (!closed) return search(nodes, tolerance, held[0] ? [0] : all, held[1] ? [0] : all);
+  const least = search(nodes, tolerance, all, all).length;
   let best: readonly BiarcStep[] = [];
   for (const lean of all) {
     const steps = search(nodes, tolerance, [lean], [lean]);
+    if (steps.length === least) return steps;
     if (best.length === 0 || (steps.length > 0 && steps.length < best.length)) best = steps;
   }
   return best;
