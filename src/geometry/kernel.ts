@@ -28,6 +28,8 @@ export type Bench = {
   /** The volume in mm³, negative if inside out. */
   readonly volume: (shape: Shape) => number;
   readonly isEmpty: (shape: Shape) => boolean;
+  /** Whether the kernel made the shape without an error of its own; one with an error is empty too. */
+  readonly isSound: (shape: Shape) => boolean;
   /**
    * The shape without those of its unconnected shells that are nowhere thicker than about `thickness` (mm): what is left
    * of faces that fall together but for rounding. Cavities are shells too, and stay.
@@ -114,6 +116,7 @@ function benchOf(module: ManifoldToplevel, keep: Keep): Bench {
     intersect: (shapes) => give(module.Manifold.intersection(all(shapes))),
     volume: (shape) => take(shape).volume(),
     isEmpty: (shape) => take(shape).isEmpty(),
+    isSound: (shape) => take(shape).status() === "NoError",
     withoutSheets: (shape, thickness) => {
       const shells = take(shape).decompose().map(keep);
       const kept = shells.filter((s) => 2 * Math.abs(s.volume()) > thickness * s.surfaceArea());

@@ -1,7 +1,8 @@
 import type { Bench, Shape } from "../kernel.ts";
 import type { Point } from "../point.ts";
+import { tolerance } from "../tolerance.ts";
 import { edgeProfile, isEdge } from "./edge-profile.ts";
-import { isFrame, upright } from "./frame.ts";
+import { frameProblem, upright } from "./frame.ts";
 import { insetRing } from "./inset-ring.ts";
 import { layeredMesh } from "./layered-mesh.ts";
 import { loftLayers } from "./loft-layers.ts";
@@ -31,7 +32,8 @@ export function build(bench: Bench, solid: Solid, chord: number, at = ""): Built
       return problem ? fault(problem, here) : fromMesh(bench, solid.mesh, here);
     }
     case "place": {
-      if (!isFrame(solid.frame)) return fault("frame-skewed", here);
+      const misplaced = frameProblem(solid.frame);
+      if (misplaced) return fault(misplaced, here);
       const inner = build(bench, solid.solid, chord, here);
       return inner.kind === "ok" ? { kind: "ok", shape: bench.place(inner.shape, solid.frame) } : inner;
     }
@@ -79,6 +81,8 @@ function fromMesh(bench: Bench, mesh: TriangleMesh, at: string): Built {
 function extrude(bench: Bench, solid: Kind<"extrude">, chord: number, at: string): Built {
   const { outlines, base = 0, height, top, bottom } = solid;
   if (!Number.isFinite(base) || !Number.isFinite(height)) return fault("not-finite", at);
+  if (Math.abs(base) > tolerance.largest || Math.abs(height) > tolerance.largest)
+    return fault("too-large", at);
   if (outlines.length === 0) return fault("nothing-given", at);
   if (!(height > 0)) return fault("no-height", at);
   const shapes: Shape[] = [];

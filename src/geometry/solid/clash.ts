@@ -2,6 +2,7 @@ import type { Bench, Kernel, Shape } from "../kernel.ts";
 import { tolerance } from "../tolerance.ts";
 import { build } from "./build.ts";
 import { contactArea } from "./contact-area.ts";
+import { isChord } from "./facet.ts";
 import { meshMeasures } from "./mesh-measures.ts";
 import type { Solid, SolidFault } from "./solid.ts";
 import type { TriangleMesh } from "./triangle-mesh.ts";
@@ -20,7 +21,7 @@ export type Clash =
  * interference of their area times a hundred-thousandth of a mm, from rounding.
  */
 export function clash(kernel: Kernel, first: Solid, second: Solid, chord: number = tolerance.chord): Clash {
-  if (!(chord > 0 && Number.isFinite(chord))) {
+  if (!isChord(chord)) {
     return { kind: "invalid", problem: "chord", at: first.kind, of: "first" };
   }
   return kernel.work((bench): Clash => {
@@ -28,6 +29,9 @@ export function clash(kernel: Kernel, first: Solid, second: Solid, chord: number
     if (a.kind !== "ok") return { ...a, of: "first" };
     const b = build(bench, second, chord);
     if (b.kind !== "ok") return { ...b, of: "second" };
+    if (!bench.isSound(a.shape)) return { kind: "invalid", problem: "refused", at: first.kind, of: "first" };
+    if (!bench.isSound(b.shape))
+      return { kind: "invalid", problem: "refused", at: second.kind, of: "second" };
     if (bench.isEmpty(a.shape) || bench.isEmpty(b.shape)) return { kind: "empty" };
     const [ours, theirs] = [bench.mesh(a.shape), bench.mesh(b.shape)];
     const interference = Math.max(0, bench.volume(bench.intersect([a.shape, b.shape])));

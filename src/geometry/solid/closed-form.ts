@@ -1,6 +1,6 @@
 import { areaMoments } from "../path-measures/area-moments.ts";
 import { type Segment, segmentsOf } from "../segment.ts";
-import { type Frame, isFrame, placeIn, upright } from "./frame.ts";
+import { type Frame, frameProblem, placeIn, upright } from "./frame.ts";
 import type { SolidMeasures } from "./mesh-measures.ts";
 import { pathProblem } from "./outline-rings.ts";
 import type { Outline, Solid } from "./solid.ts";
@@ -27,7 +27,11 @@ function inFrame(solid: Solid, frames: readonly Frame[]): ClosedForm {
   const { base = 0, height } = solid;
   const outline = solid.outlines[0]!;
   const paths = [outline.outer, ...outline.holes];
-  const sound = Number.isFinite(base) && Number.isFinite(height) && height > 0 && frames.every(isFrame);
+  const sound =
+    Number.isFinite(base) &&
+    Number.isFinite(height) &&
+    height > 0 &&
+    frames.every((frame) => !frameProblem(frame));
   if (!sound || paths.some((path) => pathProblem(path) !== undefined)) return { kind: "none" };
   let [area, x, y] = [0, 0, 0];
   for (const [i, path] of paths.entries()) {

@@ -29,11 +29,16 @@ export function mirrors({ u, v, w }: Frame): boolean {
   return dot(cross(u, v), w) < 0;
 }
 
-/** Whether a frame's numbers are finite and its axes of unit length and square to each other, within `tolerance.exact`. */
-export function isFrame({ origin, u, v, w }: Frame): boolean {
+/** What is wrong with a frame: numbers that are none or too large, axes not of unit length or not square to each other. */
+export function frameProblem({
+  origin,
+  u,
+  v,
+  w,
+}: Frame): "not-finite" | "too-large" | "frame-skewed" | undefined {
   const products = [dot(u, u) - 1, dot(v, v) - 1, dot(w, w) - 1, dot(u, v), dot(v, w), dot(w, u)];
-  return (
-    [origin.x, origin.y, origin.z].every(Number.isFinite) &&
-    products.every((value) => Math.abs(value) <= tolerance.exact)
-  );
+  const places = [origin.x, origin.y, origin.z];
+  if (![...places, ...products].every(Number.isFinite)) return "not-finite";
+  if (places.some((value) => Math.abs(value) > tolerance.largest)) return "too-large";
+  return products.every((value) => Math.abs(value) <= tolerance.exact) ? undefined : "frame-skewed";
 }

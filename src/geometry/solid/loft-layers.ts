@@ -1,7 +1,8 @@
 import { signedArea } from "../measure.ts";
 import type { Point } from "../point.ts";
+import { tolerance } from "../tolerance.ts";
 import { facet, facetCounts } from "./facet.ts";
-import { isFrame, mirrors, placeIn } from "./frame.ts";
+import { frameProblem, mirrors, placeIn } from "./frame.ts";
 import { pathProblem } from "./outline-rings.ts";
 import { ringsCross } from "./rings-cross.ts";
 import type { Section, SolidProblem } from "./solid.ts";
@@ -52,12 +53,13 @@ function sectionProblem(
   if (sections.length < 2 || paths.length === 0) return "too-few-sections";
   for (const section of sections) {
     if (section.kind === "point") {
-      if (![section.at.x, section.at.y, section.at.z].every(Number.isFinite)) return "not-finite";
+      const tip = [section.at.x, section.at.y, section.at.z];
+      if (!tip.every(Number.isFinite)) return "not-finite";
+      if (tip.some((value) => Math.abs(value) > tolerance.largest)) return "too-large";
       continue;
     }
-    const problem = pathProblem(section.path);
+    const problem = pathProblem(section.path) ?? frameProblem(section.frame);
     if (problem) return problem;
-    if (!isFrame(section.frame)) return "frame-skewed";
   }
   const first = paths[0]!;
   const alike = paths.every(

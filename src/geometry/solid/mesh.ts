@@ -1,6 +1,7 @@
 import type { Kernel } from "../kernel.ts";
 import { tolerance } from "../tolerance.ts";
 import { build } from "./build.ts";
+import { isChord } from "./facet.ts";
 import { meshProblem } from "./mesh-problem.ts";
 import type { Solid, SolidFault } from "./solid.ts";
 import type { TriangleMesh } from "./triangle-mesh.ts";
@@ -21,10 +22,11 @@ export type MeshOutcome =
  * whose walls run through each other between its sections is not found out.
  */
 export function mesh(kernel: Kernel, solid: Solid, chord: number = tolerance.chord): MeshOutcome {
-  if (!(chord > 0 && Number.isFinite(chord))) return { kind: "invalid", problem: "chord", at: solid.kind };
+  if (!isChord(chord)) return { kind: "invalid", problem: "chord", at: solid.kind };
   return kernel.work((bench): MeshOutcome => {
     const built = build(bench, solid, chord);
     if (built.kind !== "ok") return built;
+    if (!bench.isSound(built.shape)) return { kind: "invalid", problem: "refused", at: solid.kind };
     const shape = bench.withoutSheets(built.shape, tolerance.contact);
     if (bench.isEmpty(shape)) return { kind: "empty" };
     const welded = weld(bench.mesh(shape));

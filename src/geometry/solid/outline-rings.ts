@@ -35,6 +35,8 @@ export function pathProblem(path: Path): SolidProblem | undefined {
     (p) => [p.x, p.y, p.bulge].every(Number.isFinite) && Math.abs(p.bulge) <= 1,
   );
   if (!finite) return "not-finite";
+  if (path.points.some((p) => Math.abs(p.x) > tolerance.largest || Math.abs(p.y) > tolerance.largest))
+    return "too-large";
   if (!path.closed) return "not-closed";
   const { points } = path;
   if (points.length < 2) return "no-area";

@@ -43,10 +43,11 @@ export type Solid =
   | { readonly kind: "intersect"; readonly solids: readonly Solid[] }
   | { readonly kind: "cut"; readonly from: Solid; readonly by: readonly Solid[] };
 
-/** What is wrong with a recipe. */
+/** What is wrong with a recipe; `refused` is the kernel's word; `too-large` is a number beyond `tolerance.largest`, `chord` a chord error that can't be worked with. */
 export type SolidProblem =
   | "chord"
   | "not-finite"
+  | "too-large"
   | "not-closed"
   | "no-area"
   | "repeated-point"

@@ -161,6 +161,10 @@ describe("bad input has a name, and its place in the recipe", () => {
     ],
     ["no height", () => raised(rectangle(5, 5), 0), { problem: "no-height" }],
     ["a height below nothing", () => raised(rectangle(5, 5), -1), { problem: "no-height" }],
+    ["a width beyond ten kilometres", () => raised(rectangle(1e8, 5), 5), { problem: "too-large" }],
+    ["a height beyond all bounds", () => raised(rectangle(5, 5), 1e300), { problem: "too-large" }],
+    ["a place beyond all bounds", () => moved(box, 1e300, 0, 0), { problem: "too-large", at: "place" }],
+    ["a place that is no number", () => moved(box, Number.NaN, 0, 0), { problem: "not-finite", at: "place" }],
     ["an endless height", () => raised(rectangle(5, 5), Number.POSITIVE_INFINITY), { problem: "not-finite" }],
     ["a section that crosses itself", () => raised(bowtie, 5), { problem: "no-area" }],
     [
@@ -291,8 +295,16 @@ describe("bad input has a name, and its place in the recipe", () => {
     expect(kernel.alive()).toBe(0);
   });
 
-  test.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])("a chord error of %d", (chord) => {
+  test.each([0, -1, 1e-9, Number.NaN, Number.POSITIVE_INFINITY])("a chord error of %d", (chord) => {
     expect(mesh(kernel, box, chord)).toMatchObject({ kind: "invalid", problem: "chord" });
+  });
+
+  test("coordinates of a kilometre are meshed or told, and never hang", () => {
+    for (const far of [1e5, 1e6]) {
+      const outcome = mesh(kernel, raised(circle(3, far, far), 5), 0.1);
+      expect(outcome.kind === "ok" || outcome.kind === "invalid").toBe(true);
+      expect(mesh(kernel, raised(rectangle(far, far), 50)).kind).toBe("ok");
+    }
   });
 
   test("nothing left is empty, not bad", () => {
