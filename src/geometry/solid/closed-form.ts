@@ -58,7 +58,7 @@ function extents(
   const segments = segmentsOf(outline.outer);
   const reach = (axis: "x" | "y" | "z", sign: number): number => {
     const [u, v, w] = axes.map((a) => sign * (a[axis] - origin[axis])) as [number, number, number];
-    const flat = Math.max(...segments.map((segment) => farthest(segment, u, v)));
+    const flat = segments.reduce((most, s) => Math.max(most, farthest(s, u, v)), Number.NEGATIVE_INFINITY);
     return sign * (sign * origin[axis] + flat + Math.max(w * base, w * (base + height)));
   };
   return {
