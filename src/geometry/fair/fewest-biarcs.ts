@@ -23,8 +23,8 @@ const AHEAD = 40;
 const BEHIND = 6;
 
 /**
- * The fewest biarcs, end to end and tangent, that follow the nodes of a span within a tolerance (mm); none where even
- * neighbouring nodes can't be joined.
+ * The fewest biarcs, end to end and tangent, that follow the nodes of a span; none where even neighbouring nodes can't be
+ * joined. `limits` says for each node how far (mm) a biarc that starts there may stray.
  *
  * A shortest path over the feasible biarcs between nodes (Drysdale, Rote and Sturm, *Approximation of an open polygonal
  * curve with a minimum number of circular arcs and biarcs*, Computational Geometry 41, 2008), breadth first: what k
@@ -35,16 +35,16 @@ const BEHIND = 6;
  */
 export function fewestBiarcs(
   nodes: SpanNodes,
-  tolerance: number,
+  limits: Float64Array,
   closed: boolean,
   held: readonly [boolean, boolean],
 ): readonly BiarcStep[] {
   const all = LEANS.map((_, lean) => lean);
-  if (!closed) return search(nodes, tolerance, held[0] ? [0] : all, held[1] ? [0] : all);
-  const least = search(nodes, tolerance, all, all).length;
+  if (!closed) return search(nodes, limits, held[0] ? [0] : all, held[1] ? [0] : all);
+  const least = search(nodes, limits, all, all).length;
   let best: readonly BiarcStep[] = [];
   for (const lean of all) {
-    const steps = search(nodes, tolerance, [lean], [lean]);
+    const steps = search(nodes, limits, [lean], [lean]);
     if (steps.length === least) return steps;
     if (best.length === 0 || (steps.length > 0 && steps.length < best.length)) best = steps;
   }
@@ -53,7 +53,7 @@ export function fewestBiarcs(
 
 function search(
   nodes: SpanNodes,
-  tolerance: number,
+  limits: Float64Array,
   starts: readonly number[],
   ends: readonly number[],
 ): readonly BiarcStep[] {
@@ -77,7 +77,7 @@ function search(
           const ay = uy[state]!;
           const bx = ux[target]!;
           const by = uy[target]!;
-          const biarc = within(nodes, from, to, ax, ay, bx, by, tolerance);
+          const biarc = within(nodes, from, to, ax, ay, bx, by, limits[from]!);
           if (!biarc) continue;
           reached[target] = { from, to, ax, ay, bx, by, biarc };
           cameFrom[target] = state;

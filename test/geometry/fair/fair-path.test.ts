@@ -4,6 +4,7 @@ import { type FairCurve, fairCurve } from "../../../src/geometry/fair/fair-curve
 import { type FairPath, fairPath } from "../../../src/geometry/fair/fair-path.ts";
 import { spanAt } from "../../../src/geometry/fair/span-at.ts";
 import type { Station } from "../../../src/geometry/fair/station.ts";
+import { segmentLength, segmentsOf } from "../../../src/geometry/segment.ts";
 import { runs } from "../random/runs.ts";
 import { distanceTo, greatestKink } from "./distance.ts";
 import { greedyArcs } from "./greedy-rival.ts";
@@ -138,6 +139,15 @@ describe("the fair path of random stations", () => {
       expect(seen.get(kind) ?? 0, kind).toBeGreaterThan(0);
     }
   });
+});
+
+test.each(["eight points of a circle", "clamped at both ends"])("%s: no leg ends in a stump", (name) => {
+  const { stations, closed } = shapes.find((shape) => shape.name === name)!;
+  const { path } = made(fairPath(curveOf(stations, closed)));
+  const lengths = segmentsOf(path)
+    .map(segmentLength)
+    .sort((a, b) => a - b);
+  expect(lengths[0]!).toBeGreaterThan(0.3 * lengths[lengths.length >> 1]!);
 });
 
 test("saboteur: an arc's bulge changed by a hundredth is seen by the measure of straying and of kinks", () => {
