@@ -14,7 +14,7 @@ export type BiarcStep = {
 };
 
 /** Shares of the lean that a tangent may take; the first is the curve's own direction. */
-const LEANS = [0, 0.4, 0.7, 1];
+const LEANS = [0, 0.3, 0.6, 0.9, 1.2];
 /** Where the joint may lie: the tangent lengths' ratio over that of the ways to the middle node. */
 const RATIOS = [1, 0.8, 1.25];
 /** How far ahead, in nodes, a biarc is looked for: 2.75 arcs. */
@@ -62,6 +62,7 @@ function search(
   const { ux, uy } = tangents(nodes);
   const reached: (BiarcStep | "start" | undefined)[] = new Array(nodes.count * leans).fill(undefined);
   const cameFrom = new Int32Array(nodes.count * leans);
+  const scratch = noBiarc();
   for (const lean of starts) reached[lean] = "start";
   let layer: number[] = [...starts];
   while (layer.length > 0) {
@@ -77,7 +78,7 @@ function search(
           const ay = uy[state]!;
           const bx = ux[target]!;
           const by = uy[target]!;
-          const biarc = within(nodes, from, to, ax, ay, bx, by, limits[from]!);
+          const biarc = within(nodes, from, to, ax, ay, bx, by, limits[from]!, scratch);
           if (!biarc) continue;
           reached[target] = { from, to, ax, ay, bx, by, biarc };
           cameFrom[target] = state;
@@ -131,7 +132,6 @@ function chain(
   return steps.reverse();
 }
 
-const scratch = noBiarc();
 /** A biarc that strays at one ratio by more than this many tolerances isn't tried at the others. */
 const HOPELESS = 4;
 
@@ -145,6 +145,7 @@ function within(
   bx: number,
   by: number,
   tolerance: number,
+  scratch: Biarc,
 ): Biarc | undefined {
   const px = nodes.x[i]!;
   const py = nodes.y[i]!;
@@ -158,7 +159,7 @@ function within(
   const even = Math.sqrt(before / after);
   for (const ratio of RATIOS) {
     if (!biarcBetween(px, py, ax, ay, qx, qy, bx, by, ratio * even, scratch)) return undefined;
-    const off = straying(nodes, i, j, ax, ay, bx, by, tolerance);
+    const off = straying(nodes, i, j, ax, ay, bx, by, tolerance, scratch);
     if (off <= tolerance) return { ...scratch };
     if (off > HOPELESS * tolerance) return undefined;
   }
@@ -166,7 +167,7 @@ function within(
 }
 
 /**
- * How far the scratch biarc strays from the nodes between two, or from the first that is beyond the tolerance: looking
+ * How far a biarc strays from the nodes between two, or from the first that is beyond the tolerance: looking
  * first at the four where it strays most as a rule.
  */
 function straying(
@@ -178,9 +179,10 @@ function straying(
   bx: number,
   by: number,
   tolerance: number,
+  biarc: Readonly<Biarc>,
 ): number {
   const { x, y } = nodes;
-  const { jointX, jointY, acrossX, acrossY, curvature0, curvature1 } = scratch;
+  const { jointX, jointY, acrossX, acrossY, curvature0, curvature1 } = biarc;
   const px = x[i]!;
   const py = y[i]!;
   const qx = x[j]!;
