@@ -72,6 +72,26 @@ test("all named shapes together take a fifth fewer arcs than the greedy fit", ()
 });
 
 describe("the fair path of random stations", () => {
+  test("takes no more arcs than the greedy fit, and all together a quarter fewer", () => {
+    let [ours, greedy] = [0, 0];
+    fc.assert(
+      fc.property(drafts, ({ stations, closed }) => {
+        fc.pre(stations.length > 2);
+        const curve = curveOf(
+          stations.map(({ x, y }) => ({ x, y })),
+          closed,
+        );
+        const { arcs } = made(fairPath(curve));
+        const rival = curve.spans.reduce((sum, span) => sum + greedyArcs(span, TOLERANCE), 0);
+        ours += arcs;
+        greedy += rival;
+        expect(arcs).toBeLessThanOrEqual(rival);
+      }),
+      { seed: 13, numRuns: Math.ceil(runs / 10) },
+    );
+    expect(ours).toBeLessThan(0.75 * greedy);
+  });
+
   test("follows the curve, tangent between corners, through every named station", () => {
     const seen = { tried: 0, closed: 0, corners: 0, rounded: 0, named: 0, noRoom: 0 };
     fc.assert(
