@@ -10,6 +10,8 @@ export const tolerance = {
   kink: 0.05,
   /** Faces of two solids nearer than this, and facing each other, are in contact. */
   contact: 1e-3,
+  /** The largest coordinate, size or radius asked for that is taken at all: ten kilometres. */
+  largest: 1e7,
   /** How far a mesh may stray from the surface that it stands for, unless asked otherwise. */
   chord: 0.01,
 } as const;

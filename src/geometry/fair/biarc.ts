@@ -1,7 +1,7 @@
 /**
  * Two arcs, tangent to each other where they meet, the joint (mm). `curvature0` and `curvature1` are 1/mm, positive
- * counter-clockwise; `bulge0` and `bulge1` the same two arcs as tan(sweep / 4); (`across`) is the direction of travel at
- * the joint, of no set length.
+ * counter-clockwise; `bulge0` and `bulge1` the same two arcs as tan(sweep / 4); `acrossX`, `acrossY` the direction of
+ * travel at the joint, of no set length.
  */
 export type Biarc = {
   jointX: number;

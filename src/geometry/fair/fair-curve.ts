@@ -50,9 +50,6 @@ export function fairCurve(stations: readonly Station[], options: { closed: boole
   return { kind: "ok", curve: { closed, spans, corners } };
 }
 
-/** The largest number taken, mm or degrees: ten kilometres. */
-const LARGEST = 1e7;
-
 function stationProblem(stations: readonly Station[], closed: boolean): FairOutcome | undefined {
   const bad = (problem: StationProblem, at: number): FairOutcome => ({ kind: "invalid", problem, at });
   const { length } = stations;
@@ -60,7 +57,7 @@ function stationProblem(stations: readonly Station[], closed: boolean): FairOutc
   for (const [i, s] of stations.entries()) {
     const numbers = [s.x, s.y, s.corner ?? 0, s.arrive ?? 0, s.leave ?? 0];
     if (!numbers.every(Number.isFinite)) return bad("not-finite", i);
-    if (numbers.some((n) => Math.abs(n) > LARGEST)) return bad("too-large", i);
+    if (numbers.some((n) => Math.abs(n) > tolerance.largest)) return bad("too-large", i);
     if ((s.corner ?? 0) < 0) return bad("negative-radius", i);
     const first = !closed && i === 0;
     const last = !closed && i === length - 1;

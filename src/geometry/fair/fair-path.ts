@@ -87,7 +87,7 @@ function joined(
   const points: MarkedPoint[] = [];
   for (const [i, run] of runs.entries()) {
     const last = !closed && i === runs.length - 1;
-    points.push(...(last || rounded.has(i) ? run : run.slice(0, -1)));
+    for (const point of last || rounded.has(i) ? run : run.slice(0, -1)) points.push(point);
   }
   const stations = points.flatMap(({ id }, index) => (id === undefined ? [] : [{ id, index }]));
   const path = { closed, points: points.map(({ x, y, bulge }) => ({ x, y, bulge })) };

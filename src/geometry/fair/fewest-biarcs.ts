@@ -14,7 +14,7 @@ export type BiarcStep = {
 };
 
 /** Shares of the lean that a tangent may take; the first is the curve's own direction. */
-const LEANS = [0, 0.4, 0.7, 1];
+const LEANS = [0, 0.3, 0.6, 0.9, 1.2];
 /** Where the joint may lie: the tangent lengths' ratio over that of the ways to the middle node. */
 const RATIOS = [1, 0.8, 1.25];
 /** How far ahead, in nodes, a biarc is looked for: 2.75 arcs. */
@@ -23,26 +23,29 @@ const AHEAD = 40;
 const BEHIND = 6;
 
 /**
- * The fewest biarcs, end to end and tangent, that follow the nodes of a span within a tolerance (mm); none where even
- * neighbouring nodes can't be joined.
+ * The fewest biarcs, end to end and tangent, that follow the nodes of a span; none where even neighbouring nodes can't be
+ * joined. `limits` says for each node how far (mm) a biarc that starts there may stray.
  *
  * A shortest path over the feasible biarcs between nodes (Drysdale, Rote and Sturm, *Approximation of an open polygonal
  * curve with a minimum number of circular arcs and biarcs*, Computational Geometry 41, 2008), breadth first: what k
  * biarcs can reach, then k + 1. The tangent at a node is not bound to the curve's: it may lean (see `spanNodes`), which
  * saves a quarter of the arcs. Fewest among the nodes, leans and ratios tried, following chains that are at most a few
- * nodes behind the best. A closed span is tried once for each lean of its first node.
+ * nodes behind the best. A closed span is tried for each lean of its first node, until one takes no more than
+ * an open span would.
  */
 export function fewestBiarcs(
   nodes: SpanNodes,
-  tolerance: number,
+  limits: Float64Array,
   closed: boolean,
   held: readonly [boolean, boolean],
 ): readonly BiarcStep[] {
   const all = LEANS.map((_, lean) => lean);
-  if (!closed) return search(nodes, tolerance, held[0] ? [0] : all, held[1] ? [0] : all);
+  if (!closed) return search(nodes, limits, held[0] ? [0] : all, held[1] ? [0] : all);
+  const least = search(nodes, limits, all, all).length;
   let best: readonly BiarcStep[] = [];
   for (const lean of all) {
-    const steps = search(nodes, tolerance, [lean], [lean]);
+    const steps = search(nodes, limits, [lean], [lean]);
+    if (steps.length === least) return steps;
     if (best.length === 0 || (steps.length > 0 && steps.length < best.length)) best = steps;
   }
   return best;
@@ -50,7 +53,7 @@ export function fewestBiarcs(
 
 function search(
   nodes: SpanNodes,
-  tolerance: number,
+  limits: Float64Array,
   starts: readonly number[],
   ends: readonly number[],
 ): readonly BiarcStep[] {
@@ -59,6 +62,7 @@ function search(
   const { ux, uy } = tangents(nodes);
   const reached: (BiarcStep | "start" | undefined)[] = new Array(nodes.count * leans).fill(undefined);
   const cameFrom = new Int32Array(nodes.count * leans);
+  const scratch = noBiarc();
   for (const lean of starts) reached[lean] = "start";
   let layer: number[] = [...starts];
   while (layer.length > 0) {
@@ -74,7 +78,7 @@ function search(
           const ay = uy[state]!;
           const bx = ux[target]!;
           const by = uy[target]!;
-          const biarc = within(nodes, from, to, ax, ay, bx, by, tolerance);
+          const biarc = within(nodes, from, to, ax, ay, bx, by, limits[from]!, scratch);
           if (!biarc) continue;
           reached[target] = { from, to, ax, ay, bx, by, biarc };
           cameFrom[target] = state;
@@ -128,7 +132,6 @@ function chain(
   return steps.reverse();
 }
 
-const scratch = noBiarc();
 /** A biarc that strays at one ratio by more than this many tolerances isn't tried at the others. */
 const HOPELESS = 4;
 
@@ -142,6 +145,7 @@ function within(
   bx: number,
   by: number,
   tolerance: number,
+  scratch: Biarc,
 ): Biarc | undefined {
   const px = nodes.x[i]!;
   const py = nodes.y[i]!;
@@ -155,7 +159,7 @@ function within(
   const even = Math.sqrt(before / after);
   for (const ratio of RATIOS) {
     if (!biarcBetween(px, py, ax, ay, qx, qy, bx, by, ratio * even, scratch)) return undefined;
-    const off = straying(nodes, i, j, ax, ay, bx, by, tolerance);
+    const off = straying(nodes, i, j, ax, ay, bx, by, tolerance, scratch);
     if (off <= tolerance) return { ...scratch };
     if (off > HOPELESS * tolerance) return undefined;
   }
@@ -163,7 +167,7 @@ function within(
 }
 
 /**
- * How far the scratch biarc strays from the nodes between two, or from the first that is beyond the tolerance: looking
+ * How far a biarc strays from the nodes between two, or from the first that is beyond the tolerance: looking
  * first at the four where it strays most as a rule.
  */
 function straying(
@@ -175,9 +179,10 @@ function straying(
   bx: number,
   by: number,
   tolerance: number,
+  biarc: Readonly<Biarc>,
 ): number {
   const { x, y } = nodes;
-  const { jointX, jointY, acrossX, acrossY, curvature0, curvature1 } = scratch;
+  const { jointX, jointY, acrossX, acrossY, curvature0, curvature1 } = biarc;
   const px = x[i]!;
   const py = y[i]!;
   const qx = x[j]!;

@@ -1,5 +1,6 @@
 import { offArc } from "../off-arc.ts";
 import { tolerance as tolerances } from "../tolerance.ts";
+import { evenBiarcs } from "./even-biarcs.ts";
 import type { FairSpan } from "./fair-span.ts";
 import { type BiarcStep, fewestBiarcs } from "./fewest-biarcs.ts";
 import type { MarkedPoint } from "./marked-point.ts";
@@ -29,8 +30,10 @@ export function spanArcs(span: FairSpan, tolerance: number): SpanArcs {
     const nodes = spanNodes(span, aim, density);
     const straight = straightPoints(span, nodes);
     if (straight) return { kind: "ok", points: straight, deviation: 0 };
-    const steps = fewestBiarcs(nodes, aim, span.closed, span.held);
-    if (steps.length === 0) continue;
+    const limits = new Float64Array(nodes.count).fill(aim);
+    const first = fewestBiarcs(nodes, limits, span.closed, span.held);
+    if (first.length === 0) continue;
+    const steps = evenBiarcs(nodes, first, limits, span.closed, span.held);
     let deviation = 0;
     for (const step of steps) deviation = Math.max(deviation, deviationOf(span, nodes, step));
     if (deviation <= tolerance) return { kind: "ok", points: pointsOf(span, nodes, steps), deviation };

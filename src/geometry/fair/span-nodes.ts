@@ -122,7 +122,7 @@ function leanAt(change: Float64Array, look: number, closed: boolean, tolerance: 
   const middle = Math.round(look);
   let sum = 0;
   let count = 0;
-  for (let i = middle - 3; i < middle + 3; i++) {
+  for (let i = middle - 2; i < middle + 2; i++) {
     if (!closed && (i < 0 || i >= looks)) continue;
     sum += change[(i + looks) % looks]!;
     count++;

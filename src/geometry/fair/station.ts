@@ -16,7 +16,7 @@ export type Station = {
   readonly leave?: number;
 };
 
-/** What is wrong with a list of stations; `too-large` is a number beyond ten million. */
+/** What is wrong with a list of stations; `too-large` is a number beyond `tolerance.largest`. */
 export type StationProblem =
   | "not-finite"
   | "too-large"

@@ -117,6 +117,33 @@ test("a circle and a half circle have the moments of the books", () => {
   expect(centroid({ closed: true, points: [] })).toEqual({ kind: "no-area" });
 });
 
+test("an arc that is all but straight is measured like the line, not from its far centre", () => {
+  for (const bulge of [1e-7, 3e-10, -2.6e-14]) {
+    const path: Path = {
+      closed: true,
+      points: [
+        { x: 0, y: 0, bulge },
+        { x: 40, y: 0, bulge: 0 },
+        { x: 40, y: 30, bulge: 0 },
+        { x: 0, y: 30, bulge: 0 },
+      ],
+    };
+    expect(secondMoments(path).yy).toBeCloseTo((40 * 30 ** 3) / 12, 1);
+    expect(secondMoments(path).xx).toBeCloseTo((30 * 40 ** 3) / 12, 1);
+    expect(placeAlong(path, 10)).toMatchObject({
+      point: { x: expect.closeTo(10, 9), y: expect.closeTo(0, 5) },
+    });
+    expect(nearestPlace(path, { x: 10, y: -3 })).toMatchObject({
+      distance: expect.closeTo(3, 5),
+      along: expect.closeTo(10, 5),
+    });
+    expect([whereabouts(path, { x: 10, y: 1e-3 }), whereabouts(path, { x: 10, y: -1e-3 })]).toEqual([
+      "inside",
+      "outside",
+    ]);
+  }
+});
+
 test("a place along the path is as far from the start as asked, and its direction is that of travel", () => {
   fc.assert(
     fc.property(rings, fc.double({ min: -1, max: 2, noNaN: true }), (path, share) => {

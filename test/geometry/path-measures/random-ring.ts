@@ -32,7 +32,7 @@ export function flattened(path: Path, pieces: number, lines = false): { x: numbe
     const [vx, vy] = [b.x - a.x, b.y - a.y];
     for (let k = 1; k < pieces; k++) {
       const t = k / pieces;
-      const reach = half === 0 ? t : Math.sin(half * t) / Math.sin(half);
+      const reach = Math.abs(half) < 1e-9 ? t : Math.sin(half * t) / Math.sin(half);
       const turn = -half * (1 - t);
       const [c, s] = [Math.cos(turn), Math.sin(turn)];
       out.push({ x: a.x + reach * (c * vx - s * vy), y: a.y + reach * (s * vx + c * vy) });

@@ -1,0 +1,47 @@
+import type { Surface } from "./surface.ts";
+
+/**
+ * A binary STL read back; `wrongNormals` counts triangles whose stated normal doesn't agree with the run of their corners.
+ * Or what is wrong with the file: not as long as its count says, or with a coordinate that isn't a number.
+ */
+export type StlRead =
+  | { readonly kind: "ok"; readonly surface: Surface; readonly wrongNormals: number }
+  | { readonly kind: "bad"; readonly problem: "length" | "not-finite" };
+
+/** Reads a binary STL. Corners with the same bytes are the same vertex. */
+export function stlRead(bytes: Uint8Array): StlRead {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (bytes.length < 84 || bytes.length !== 84 + 50 * view.getUint32(80, true))
+    return { kind: "bad", problem: "length" };
+  const vertices: number[] = [];
+  const corners: number[] = [];
+  const known = new Map<string, number>();
+  let wrongNormals = 0;
+  for (let at = 84; at < bytes.length; at += 50) {
+    const numbers = Array.from({ length: 12 }, (_, i) => view.getFloat32(at + 4 * i, true));
+    if (!numbers.every(Number.isFinite)) return { kind: "bad", problem: "not-finite" };
+    for (let corner = 3; corner < 12; corner += 3) {
+      const place = numbers.slice(corner, corner + 3).map((value) => (value === 0 ? 0 : value));
+      const key = place.join(" ");
+      const vertex = known.get(key) ?? vertices.length / 3;
+      if (vertex === vertices.length / 3) {
+        known.set(key, vertex);
+        vertices.push(...place);
+      }
+      corners.push(vertex);
+    }
+    if (!agrees(numbers)) wrongNormals++;
+  }
+  return { kind: "ok", surface: { vertices, corners }, wrongNormals };
+}
+
+/** Whether the normal in front of a triangle points to its front; a sliver narrower than float32 can show has none. */
+function agrees([nx, ny, nz, ax, ay, az, bx, by, bz, cx, cy, cz]: readonly number[]): boolean {
+  const [ux, uy, uz] = [bx! - ax!, by! - ay!, bz! - az!];
+  const [vx, vy, vz] = [cx! - ax!, cy! - ay!, cz! - az!];
+  const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+  const size = Math.hypot(x, y, z);
+  const longest = Math.max(Math.hypot(ux, uy, uz), Math.hypot(vx, vy, vz));
+  if (size <= 1e-5 * longest * longest) return true;
+  return (nx! * x + ny! * y + nz! * z) / size > 0.99;
+}
