@@ -1,6 +1,6 @@
 /** The library entry: what the commands use. */
 
-export { type ReadDxf, type ReadPath, readDxf } from "./files/dxf/read-dxf.ts";
+export { type ReadDxf, type ReadNote, type ReadPath, readDxf } from "./files/dxf/read-dxf.ts";
 export { publish } from "./files/publish.ts";
 export { readText } from "./files/read-text.ts";
 export type { Library, Shelf } from "./order/library.ts";

@@ -5,6 +5,7 @@ import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { playableGap } from "./playable-gap.ts";
+import { stringBears } from "./string-bears.ts";
 import { wallBetween } from "./wall-between.ts";
 
 /** Every check that there is. */
@@ -14,6 +15,8 @@ export const checks: readonly Check[] = [
   nutPitch,
   wallBetween("nut"),
   wallBetween("bridge"),
+  stringBears("nut"),
+  stringBears("bridge"),
   includedAngle,
   bendOverNut,
   splayOverNut,

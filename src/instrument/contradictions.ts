@@ -2,7 +2,7 @@ import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
 import { headAtOdds, neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
-import { outlinesAtOdds } from "./at-odds/outlines.ts";
+import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import {
   crownsAtOdds,
   heightsAtOdds,
@@ -14,7 +14,7 @@ import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
 const looks: readonly Look[] = [
-  ...[lengthsAtOdds, spacingAtOdds, surfaceAtOdds, crownsAtOdds, heightsAtOdds, outlinesAtOdds],
+  ...[lengthsAtOdds, spacingAtOdds, surfaceAtOdds, crownsAtOdds, heightsAtOdds, outlinesAtOdds, holesAtOdds],
   ...[neckAtOdds, headAtOdds, neckOutlinesAtOdds],
 ];
 
@@ -32,9 +32,10 @@ export function contradictions(spec: Spec, made: Instrument): Problem[] {
   return [];
 }
 
-function problemOf(spec: Spec, { ids, found, allowed, hint }: Contradiction): Problem {
+function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradiction): Problem {
   const values = ids.map((id) => spec.values[id]).filter((value): value is SpecValue => value !== undefined);
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
-  return { code: "contradiction", position, name: id, found, allowed, hint };
+  const inDesign = changed === undefined && place !== undefined ? spec.bridgePlaces[place] : undefined;
+  return { code: "contradiction", position: inDesign ?? position, name: id, found, allowed, hint };
 }

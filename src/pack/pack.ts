@@ -93,7 +93,7 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
   });
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
-  const readBack = readBackDxf(text, expectedOf(flat), flat.notes.length);
+  const readBack = readBackDxf(text, expectedOf(flat));
   if (readBack.status !== "same") throw new ReadBackError(path, readBack.differences);
   const picture = svgText(flat, `${spec.order} ${file.name}`);
   return [

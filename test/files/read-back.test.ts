@@ -27,7 +27,7 @@ const written = new Map(drawn.map(({ name, flat }) => [name, { flat, text: dxfTe
 function readBack(name: string, change: (text: string) => string = (text) => text) {
   const { flat, text } = written.get(name)!;
   const changed = change(text);
-  return { touched: changed !== text, ...readBackDxf(changed, expectedOf(flat), flat.notes.length) };
+  return { touched: changed !== text, ...readBackDxf(changed, expectedOf(flat)) };
 }
 
 /** A file's text with the n-th group of a code, counted from 0, replaced. */
@@ -44,11 +44,16 @@ function withGroup(text: string, code: number, n: number, replace: (value: strin
   return text;
 }
 
+/** Where the entity after some place begins: a group 0 that names one, not a value 0. */
+function nextEntity(text: string, at: number): number {
+  return at + text.slice(at).search(/\n0\n(?=[A-Z])/) + 1;
+}
+
 /** A file's text without its n-th entity of a layer. */
 function withoutEntity(text: string, layer: string): string {
   const at = text.indexOf(`8\n${layer}\n`, text.indexOf("ENTITIES"));
   const start = text.lastIndexOf("0\nLWPOLYLINE\n", at);
-  const end = text.indexOf("\n0\n", at) + 1;
+  const end = nextEntity(text, at);
   return text.slice(0, start) + text.slice(end);
 }
 
@@ -69,17 +74,21 @@ describe("a machine file read back", () => {
     ).toBeGreaterThan(8);
   });
 
-  it("with one vertex moved 0.1 mm differs, whichever it is", () => {
-    const vertices = readDxf(written.get("bridge")!.text);
-    const count = vertices.ok ? vertices.paths.reduce((sum, path) => sum + path.vertices.length, 0) : 0;
-    expect(count).toBeGreaterThan(50);
-    for (let n = 0; n < count; n++) {
-      const code = n % 2 === 0 ? 10 : 20;
-      const moved = readBack("bridge", (text) => withGroup(text, code, n, (x) => String(Number(x) + 0.1)));
-      expect(moved.touched).toBe(true);
-      expect(moved.status, `vertex ${n}`).toBe("differs");
-    }
-  });
+  it.each(drawn.map(({ name }) => name))(
+    "%s with one vertex moved 0.1 mm along x or y differs, whichever it is",
+    (name) => {
+      const vertices = readDxf(written.get(name)!.text);
+      const count = vertices.ok ? vertices.paths.reduce((sum, path) => sum + path.vertices.length, 0) : 0;
+      expect(count).toBeGreaterThan(20);
+      for (let n = 0; n < count; n++) {
+        for (const code of [10, 20]) {
+          const moved = readBack(name, (text) => withGroup(text, code, n, (x) => String(Number(x) + 0.1)));
+          expect(moved.touched).toBe(true);
+          expect(moved.status, `vertex ${n}`).toBe("differs");
+        }
+      }
+    },
+  );
 
   it.each([
     ["one hole gone", (text: string) => withoutEntity(text, "BORE-7_00"), /paths, not/],
@@ -100,7 +109,15 @@ describe("a machine file read back", () => {
       /BORE-7_50: 1 paths, not 0/,
     ],
     ["another unit", (text: string) => text.replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n1"), /unit/],
-    ["a note gone", (text: string) => text.replace("0\nTEXT\n", "0\nPOINT\n"), /POINT|notes/],
+    ["a note gone", (text: string) => text.replace("0\nTEXT\n", "0\nPOINT\n"), /strange|notes/],
+    ["the outline mirrored", (text: string) => mirroredOutline(text), /vertex/],
+    ["the plane turned over", (text: string) => inEntity(text, "210\n0\n220\n0\n230\n-1\n"), /strange/],
+    ["a height", (text: string) => inEntity(text, "38\n5\n"), /strange/],
+    ["a colour of its own", (text: string) => inEntity(text, "62\n1\n"), /strange/],
+    ["a note on a layer that is cut", (text: string) => noteOn(text, "OUTER-EDGE"), /note/],
+    ["the other hand in its title", (text: string) => text.replace("RIGHT HAND", "LEFT HAND"), /note/],
+    ["other extents", (text: string) => text.replace(/(\$EXTMAX\n10\n)[-\d.]+/, "$1999"), /extents/],
+    ["inches", (text: string) => text.replace("$MEASUREMENT\n70\n1", "$MEASUREMENT\n70\n0"), /measuring/],
     ["half of the file", (text: string) => text.slice(0, text.length / 2), /./],
     ["nothing", () => "", /./],
   ])("with %s differs", (_, change, why) => {
@@ -110,6 +127,34 @@ describe("a machine file read back", () => {
     expect(result.differences.join("; ")).toMatch(why);
   });
 });
+
+/** The first outline's vertices with their x turned round, as for the other hand, in the order that keeps its winding. */
+function mirroredOutline(text: string): string {
+  const at = text.indexOf("8\nOUTER-EDGE\n", text.indexOf("ENTITIES"));
+  const start = text.indexOf("\n10\n", at) + 1;
+  const end = nextEntity(text, at);
+  const vertices = [...text.slice(start, end).matchAll(/10\n(\S+)\n20\n(\S+)\n42\n(\S+)\n/g)].map(
+    ([, x, y, b]) => ({ x, y, b }),
+  );
+  const turned = vertices.map((_, i) => {
+    const { x, y } = vertices[(vertices.length - i) % vertices.length]!;
+    const { b } = vertices[(2 * vertices.length - i - 1) % vertices.length]!;
+    return `10\n${-Number(x)}\n20\n${y}\n42\n${b}\n`;
+  });
+  return text.slice(0, start) + turned.join("") + text.slice(end);
+}
+
+/** A file's text with groups put in before the first outline's vertices. */
+function inEntity(text: string, groups: string): string {
+  const at = text.indexOf("8\nOUTER-EDGE\n", text.indexOf("ENTITIES"));
+  const start = text.indexOf("\n10\n", at) + 1;
+  return text.slice(0, start) + groups + text.slice(start);
+}
+
+function noteOn(text: string, layer: string): string {
+  const at = text.indexOf("0\nTEXT\n");
+  return text.slice(0, at) + text.slice(at).replace("8\nNOTE\n", `8\n${layer}\n`);
+}
 
 function groups(text: string, code: number): string[] {
   const lines = text.slice(text.indexOf("ENTITIES\n") + 9).split("\n");
@@ -147,6 +192,17 @@ describe("the writer", () => {
     expect(() => dxfText(line(square, "OUTER-EDGE", false))).toThrow(/open path/);
     expect(() => dxfText(line(square, "BORE-8_00", false))).toThrow(/open path/);
     expect(() => dxfText(line([[0, 0, 0]]))).toThrow(/without length/);
+    expect(() =>
+      dxfText(
+        line([
+          [1, 1, 1],
+          [1, 1, 1],
+        ]),
+      ),
+    ).toThrow(/without length/);
+    for (const layer of ["BORE-0_00", "BORE--7_00", "RECESS-NaN", "outer edge"]) {
+      expect(() => dxfText(line(square, layer))).toThrow(/layer named/);
+    }
     expect(() => dxfText(line([[0, Number.NaN, 0], ...square]))).toThrow(/not finite/);
     expect(() => dxfText(line([[0, 0, Number.POSITIVE_INFINITY], ...square]))).toThrow(/not finite/);
     expect(() => dxfText({ shapes: [], notes: [] })).toThrow(/without lines/);

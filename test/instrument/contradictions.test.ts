@@ -35,6 +35,7 @@ describe("dimensions that contradict each other", () => {
     ["an afterlength too short to fall", { afterlength: 12 }, "afterlength"],
     ["an afterlength beyond the core", { afterlength: 140 }, "afterlength"],
     ["corners that overlap", { "fingerboard.corner": 40 }, "fingerboard.corner"],
+    ["an arch that leaves no wood round the eye", { "bridge.wall": 5 }, "bridge.wall"],
     ["an arch through the crown", { "bridge.arch": 30 }, "bridge.arch"],
   ])("%s", (_, values, name) => {
     const spec = forced(values);

@@ -9,6 +9,7 @@ import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { designs, everyCount, specOf } from "../samples.ts";
+import { crossings, inside, polygonOf } from "../simple-ring.ts";
 
 /** What must hold of any instrument that can be built. */
 function sound(spec: Spec): void {
@@ -21,10 +22,36 @@ function sound(spec: Spec): void {
   expect(Math.max(...made.heights.bridge)).toBeLessThan(made.crown.top + 2);
   for (const file of flatFiles) {
     const flat = file.of(model, store).value;
-    for (const { layer, closed, area } of expectedOf(flat))
+    for (const { layer, closed, area } of expectedOf(flat).paths)
       if (closed) expect(area, layer).toBeGreaterThan(0);
+    const rings = flat.shapes
+      .filter(({ path }) => path.closed)
+      .map(({ layer, path }) => ({ layer, ring: polygonOf(path) }));
+    for (const { layer, ring } of rings) expect(crossings(ring), `${file.name} ${layer}`).toBe(0);
+    const body = (rings.find(({ layer }) => layer === "OUTER-EDGE") ??
+      rings.find(({ layer }) => layer === "PART"))!;
+    for (const { layer, ring } of rings) {
+      if (layer.startsWith("BORE-"))
+        for (const place of ring) expect(inside(body.ring, place), layer).toBe(true);
+    }
   }
+  const rounded = (made.bridge.kind === "ok" ? made.bridge.finished.points : []).filter(
+    ({ bulge }) => bulge < -0.5,
+  );
+  expect(rounded, "a round notch for every string").toHaveLength(spec.count);
 }
+
+it("tells a ring that crosses itself, and a bore that leaves it", () => {
+  const corner = (x: number, y: number) => ({ x, y, bulge: 0 });
+  const bow = { closed: true, points: [corner(0, 0), corner(10, 10), corner(10, 0), corner(0, 10)] };
+  expect(crossings(polygonOf(bow))).toBe(1);
+  const square = polygonOf({
+    closed: true,
+    points: [corner(0, 0), corner(10, 0), corner(10, 10), corner(0, 10)],
+  });
+  expect(crossings(square)).toBe(0);
+  expect([inside(square, [5, 5]), inside(square, [11, 5])]).toEqual([true, false]);
+});
 
 describe("every design at every count and hand", () => {
   it.each(everyCount)("$design with $count strings", ({ design, count }) => {
@@ -77,7 +104,7 @@ describe("a left-hand instrument", () => {
           continue;
         }
         expect(b!.shapes).not.toEqual(a!.shapes);
-        const [before, after] = [expectedOf(a!), expectedOf(b!)];
+        const [before, after] = [expectedOf(a!).paths, expectedOf(b!).paths];
         for (const [i, { area, length, extents }] of before.entries()) {
           expect(after[i]!.area).toBeCloseTo(area, 9);
           expect(after[i]!.length).toBeCloseTo(length, 9);

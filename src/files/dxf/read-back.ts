@@ -1,8 +1,15 @@
 import { type Measured, measurePath } from "./measure-dxf.ts";
-import { readDxf } from "./read-dxf.ts";
+import { type ReadDxf, type ReadNote, type ReadPath, readDxf } from "./read-dxf.ts";
 
-/** What a path of the model measures, to hold the file against. */
-export type Expected = Measured;
+/** A path of the model: what it measures and where it runs. */
+export type ExpectedPath = Measured & { readonly vertices: ReadPath["vertices"] };
+
+/** What a file must hold: paths, notes, and the extents that its head states. */
+export type Expected = {
+  readonly paths: readonly ExpectedPath[];
+  readonly notes: readonly ReadNote[];
+  readonly extents: readonly [minX: number, minY: number, maxX: number, maxY: number];
+};
 
 /** What reading a file back found: how many paths, what they measure in all, and everything that differs. */
 export type ReadBack = {
@@ -17,26 +24,27 @@ export type ReadBack = {
 const off = 2e-6;
 
 /**
- * Read a DXF text back and hold every path of it against what the model has: layer, closed or open, area, length, extents,
- * and which way its arcs turn. On each layer the file's paths must be the model's, in the same order; its notes are counted.
+ * Read a DXF text back and hold it against what the model has.
+ *
+ * Of every path: layer, closed or open, area, length, extents, which way its arcs turn, and each vertex with its bulge; on each
+ * layer the file's paths must be the model's, in the same order. Of every note: layer, words, place, height and turn. Of the
+ * head: unit, measuring system and extents.
  */
-export function readBackDxf(text: string, expected: readonly Expected[], notes: number): ReadBack {
+export function readBackDxf(text: string, expected: Expected): ReadBack {
   const read = readDxf(text);
   if (!read.ok) return { status: "differs", paths: 0, area: 0, length: 0, differences: [read.why] };
-  const found = read.paths.map(measurePath);
-  const differences: string[] = [];
-  if (read.unit !== 4) differences.push(`the unit is ${read.unit}, not 4 for mm`);
-  if (read.notes.length !== notes) differences.push(`${read.notes.length} notes, not ${notes}`);
-  for (const layer of new Set([...expected, ...found].map((path) => path.layer))) {
-    const [model, file] = [expected, found].map((paths) => paths.filter((path) => path.layer === layer));
-    if (model!.length !== file!.length)
-      differences.push(`${layer}: ${file!.length} paths, not ${model!.length}`);
-    for (const [i, path] of model!.entries()) {
-      const other = file![i];
-      if (other !== undefined)
-        differences.push(...compare(path, other).map((what) => `${layer} path ${i + 1}: ${what}`));
-    }
-  }
+  const found = read.paths.map((path) => ({ ...measurePath(path), vertices: path.vertices }));
+  const layers = [...new Set([...expected.paths, ...found].map((path) => path.layer))];
+  const differences = [
+    ...headDifferences(read, expected),
+    ...layers.flatMap((layer) => {
+      const [model, file] = [expected.paths, found].map((paths) =>
+        paths.filter((path) => path.layer === layer),
+      );
+      return layerDifferences(layer, model!, file!);
+    }),
+    ...noteDifferences(expected.notes, read.notes),
+  ];
   const cut = found.filter(({ layer }) => layer !== "NOTE" && layer !== "PART");
   return {
     status: differences.length === 0 ? "same" : "differs",
@@ -47,7 +55,42 @@ export function readBackDxf(text: string, expected: readonly Expected[], notes: 
   };
 }
 
-function compare(model: Measured, file: Measured): string[] {
+function headDifferences(
+  { unit, measurement, extents }: Extract<ReadDxf, { ok: true }>,
+  expected: Expected,
+): string[] {
+  const said: string[] = [];
+  if (unit !== 4) said.push(`the unit is ${unit}, not 4 for mm`);
+  if (measurement !== 1) said.push(`the measuring system is ${measurement}, not 1 for metric`);
+  if (extents.some((value, i) => !near(value, expected.extents[i]!, off)))
+    said.push(`the extents are ${extents.join(", ")}`);
+  return said;
+}
+
+function layerDifferences(
+  layer: string,
+  model: readonly ExpectedPath[],
+  file: readonly ExpectedPath[],
+): string[] {
+  const count = model.length === file.length ? [] : [`${layer}: ${file.length} paths, not ${model.length}`];
+  const paths = model.flatMap((path, i) => {
+    const other = file[i];
+    return other === undefined ? [] : compare(path, other).map((what) => `${layer} path ${i + 1}: ${what}`);
+  });
+  return [...count, ...paths];
+}
+
+function noteDifferences(model: readonly ReadNote[], file: readonly ReadNote[]): string[] {
+  if (model.length !== file.length) return [`${file.length} notes, not ${model.length}`];
+  return model.flatMap((note, i) => {
+    const other = file[i]!;
+    const same = note.text === other.text && note.layer === other.layer && note.height === other.height;
+    const there = near(note.x, other.x, off) && near(note.y, other.y, off) && note.turn === other.turn;
+    return same && there ? [] : [`note ${i + 1}: ${JSON.stringify(other)}, not ${JSON.stringify(note)}`];
+  });
+}
+
+function compare(model: ExpectedPath, file: ExpectedPath): string[] {
   const said: string[] = [];
   const say = (what: string, a: unknown, b: unknown) => said.push(`${what} ${b}, not ${a}`);
   if (model.closed !== file.closed) say("closed", model.closed, file.closed);
@@ -57,6 +100,15 @@ function compare(model: Measured, file: Measured): string[] {
   if (!near(model.area, file.area, off * Math.max(model.length, 50))) say("area", model.area, file.area);
   for (const [i, side] of ["left", "bottom", "right", "top"].entries()) {
     if (!near(model.extents[i]!, file.extents[i]!, off)) say(side, model.extents[i], file.extents[i]);
+  }
+  if (model.vertices.length !== file.vertices.length)
+    say("vertices", model.vertices.length, file.vertices.length);
+  for (const [i, { x, y, bulge }] of model.vertices.entries()) {
+    const other = file.vertices[i];
+    if (other === undefined) break;
+    if (!near(x, other.x, off) || !near(y, other.y, off))
+      say(`vertex ${i + 1}`, `${x}, ${y}`, `${other.x}, ${other.y}`);
+    if (!near(bulge, other.bulge, off)) say(`bulge ${i + 1}`, bulge, other.bulge);
   }
   return said;
 }

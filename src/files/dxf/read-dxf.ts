@@ -7,13 +7,25 @@ export type ReadPath = {
   readonly vertices: readonly { readonly x: number; readonly y: number; readonly bulge: number }[];
 };
 
+/** A text as a DXF file has it, by the corner that it is aligned on; `turn` in degrees. */
+export type ReadNote = {
+  readonly layer: string;
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+  readonly turn: number;
+};
+
 /** What a reader finds in a DXF file, or why it can't be read. */
 export type ReadDxf =
   | {
       readonly ok: true;
       readonly unit: number;
+      readonly measurement: number;
+      readonly extents: readonly [minX: number, minY: number, maxX: number, maxY: number];
       readonly paths: readonly ReadPath[];
-      readonly notes: readonly string[];
+      readonly notes: readonly ReadNote[];
     }
   | { readonly ok: false; readonly why: string };
 
@@ -24,6 +36,14 @@ type Entity = {
   readonly shape?: boolean;
   readonly vertices?: readonly { readonly x: number; readonly y: number; readonly bulge?: number }[];
   readonly text?: string;
+  readonly startPoint?: { readonly x: number; readonly y: number };
+  readonly endPoint?: { readonly x: number; readonly y: number };
+  readonly textHeight?: number;
+  readonly rotation?: number;
+  readonly halign?: number;
+  readonly colorIndex?: number;
+  readonly elevation?: number;
+  readonly extrusionDirectionZ?: number;
 };
 
 type Parsed = { readonly header: { readonly [name: string]: unknown }; readonly entities: readonly Entity[] };
@@ -34,8 +54,8 @@ const Parser = dxfParser as unknown as new () => { parseSync(text: string): Pars
 /**
  * Read a DXF text with a parser that knows nothing of the one that wrote it.
  *
- * `unit` is $INSUNITS (4 is mm, 0 where it is missing). Entities other than light polylines and texts are a reason not to
- * read the file: this program writes none, so something else did.
+ * `unit` is $INSUNITS (4 is mm, 0 where it is missing), `measurement` $MEASUREMENT. Entities other than light polylines and
+ * texts, and any with a colour, a height or a plane of its own, are a reason not to read the file: this program writes none.
  */
 export function readDxf(text: string): ReadDxf {
   let parsed: Parsed | null;
@@ -46,11 +66,15 @@ export function readDxf(text: string): ReadDxf {
   }
   if (parsed === null) return { ok: false, why: "no DXF" };
   const { entities } = parsed;
-  const strange = entities.find(({ type }) => type !== "LWPOLYLINE" && type !== "TEXT");
-  if (strange !== undefined) return { ok: false, why: `an entity ${strange.type} on layer ${strange.layer}` };
+  const strange = entities.find(isStrange);
+  if (strange !== undefined) return { ok: false, why: `a strange ${strange.type} on layer ${strange.layer}` };
+  const corner = (name: string) => (parsed.header[name] ?? {}) as { x?: number; y?: number };
+  const [low, high] = [corner("$EXTMIN"), corner("$EXTMAX")];
   return {
     ok: true,
     unit: Number(parsed.header.$INSUNITS ?? 0),
+    measurement: Number(parsed.header.$MEASUREMENT ?? 0),
+    extents: [low.x ?? 0, low.y ?? 0, high.x ?? 0, high.y ?? 0],
     paths: entities
       .filter(({ type }) => type === "LWPOLYLINE")
       .map(({ layer, shape, vertices = [] }) => ({
@@ -58,6 +82,28 @@ export function readDxf(text: string): ReadDxf {
         closed: shape === true,
         vertices: vertices.map(({ x, y, bulge = 0 }) => ({ x, y, bulge })),
       })),
-    notes: entities.filter(({ type }) => type === "TEXT").map(({ text = "" }) => text),
+    notes: entities.filter(({ type }) => type === "TEXT").map(noteOf),
   };
+}
+
+/** Something that this program never writes: another entity, a colour of its own, a height, a plane turned over. */
+function isStrange({ type, colorIndex = 256, elevation = 0, extrusionDirectionZ = 1 }: Entity): boolean {
+  const known = type === "LWPOLYLINE" || type === "TEXT";
+  return !known || colorIndex !== 256 || elevation !== 0 || extrusionDirectionZ !== 1;
+}
+
+function noteOf({
+  layer,
+  text = "",
+  startPoint,
+  endPoint,
+  textHeight = 0,
+  rotation = 0,
+  halign = 0,
+}: Entity): ReadNote {
+  // An aligned text stands at its second point; the first must say the same, since some readers go by that.
+  const [at, other] = halign === 0 ? [startPoint, startPoint] : [endPoint, startPoint];
+  const agree = at !== undefined && at.x === other?.x && at.y === other?.y;
+  const { x, y } = agree ? at : { x: Number.NaN, y: Number.NaN };
+  return { layer, text, x, y, height: textHeight, turn: rotation };
 }

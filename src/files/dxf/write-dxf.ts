@@ -1,7 +1,9 @@
 import DxfDrawing from "dxf-writer";
 import Handle from "dxf-writer/src/Handle.js";
 import { type Flat, flatExtents, mustClose, type Note, type Shape } from "../../drawing/flat/flat.ts";
+import { pathLength } from "../../geometry/measure.ts";
 import { rounded } from "../../step/rounded.ts";
+import { straight } from "./straight.ts";
 
 /**
  * A flat drawing as DXF text: millimetres, true arcs as bulges, every entity in its layer's colour.
@@ -42,6 +44,10 @@ function intoLayer(drawing: DxfDrawing, name: string): void {
 function addShape(drawing: DxfDrawing, { layer, path: { closed, points } }: Shape): void {
   if (mustClose(layer) && !closed) throw new RangeError(`an open path on layer ${layer}`);
   if (points.length < 2) throw new RangeError(`a path without length on layer ${layer}`);
+  if (!(pathLength({ closed, points }) > 1e-6))
+    throw new RangeError(`a path without length on layer ${layer}`);
+  if (!/^[A-Z][A-Z0-9_]*(-[A-Z0-9_]+)*$/.test(layer) || /-0_00$/.test(layer))
+    throw new RangeError(`a layer named ${layer}`);
   intoLayer(drawing, layer);
   const vertices = points.map(({ x, y, bulge }) => [rounded(x), rounded(y), roundedBulge(bulge)]);
   drawing.drawPolyline(vertices as [number, number][], closed);
@@ -53,7 +59,7 @@ function addShape(drawing: DxfDrawing, { layer, path: { closed, points } }: Shap
 function roundedBulge(bulge: number): number {
   if (!Number.isFinite(bulge)) throw new RangeError(`a bulge that is not finite (${bulge})`);
   const value = Math.round(bulge * 1e9) / 1e9 + 0;
-  return Math.abs(value) < 1e-6 ? 0 : value;
+  return Math.abs(value) < straight ? 0 : value;
 }
 
 function addNote(drawing: DxfDrawing, { text, x, y, height, turn, align }: Note): void {

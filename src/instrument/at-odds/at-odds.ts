@@ -3,6 +3,8 @@ import type { Instrument } from "../instrument.ts";
 /** Dimensions that can't go together: the ones at odds, what was found, what would do, and what to try. */
 export type Contradiction = {
   readonly ids: readonly string[];
+  /** The edge or hole of the bridge that it is about, where it is about one. */
+  readonly place?: string;
   readonly found: string;
   readonly allowed: string;
   readonly hint: string;

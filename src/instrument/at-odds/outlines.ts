@@ -1,4 +1,26 @@
+import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
+import { whereabouts } from "../../geometry/path-measures/winding.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
+
+/** Holes of the bridge that leave it, or leave too little wood round them. */
+export const holesAtOdds: Look = (of, { bridge }) => {
+  if (bridge.kind !== "ok") return [];
+  const least = of("bridge.wall");
+  return bridge.holes.flatMap(({ id, size, at }) => {
+    const nearest = nearestPlace(bridge.cut, at);
+    const away = nearest.kind === "ok" && whereabouts(bridge.cut, at) === "inside" ? nearest.distance : 0;
+    const wood = away - size / 2;
+    return unless(wood >= least, ["bridge.arch", "bridge.wall"], {
+      place: id,
+      found:
+        away === 0
+          ? `a hole ${id} whose middle is outside the bridge`
+          : `${mm(wood)} of wood round the hole ${id}`,
+      allowed: `at least ${mm(least)} of wood all round`,
+      hint: `move hole ${id}, make it smaller, or change bridge.arch`,
+    });
+  });
+};
 
 /** Outlines whose edges or corners can't be made. */
 export const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
@@ -20,6 +42,7 @@ export const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
     ...(bridge.kind === "ok"
       ? []
       : unless(false, ["bridge.foot.width", "bridge.arch"], {
+          place: bridge.edge,
           found: `a bridge whose edge ${bridge.edge} can't be made`,
           allowed: edgeFaults[bridge.kind],
           hint: `mend edge ${bridge.edge} of the design's bridge, or bridge.foot.width`,

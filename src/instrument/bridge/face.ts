@@ -1,3 +1,4 @@
+import { circleThrough } from "../../geometry/circle-through.ts";
 import type { PathPoint } from "../../geometry/path.ts";
 import { step } from "../../step/step.ts";
 import { type CoreFrame, intoCore } from "../core/frame.ts";
@@ -14,15 +15,26 @@ export type FaceInput = {
 };
 
 /**
+ * A string's place in a crown, mm: across, its notch's bottom over the base, its width, and how deep the bottom lies under the
+ * crown there (none or less: the string doesn't touch it).
+ */
+export type NotchPlace = {
+  readonly y: number;
+  readonly bottom: number;
+  readonly width: number;
+  readonly sunk: number;
+};
+
+/**
  * The bridge's crown as it lies in its flat tail-side face: first axis y, second up the face from the core's front, mm.
  *
  * `smooth` is the crown before any notch, `notched` with a round notch for each string, half of it sunk on the fitted
- * circle; both run from treble to bass. `notches` says where each string's notch stands and how low its bottom lies.
+ * circle; both run from treble to bass. `notches` says where each string's notch stands.
  */
 export type CrownFace = {
   readonly smooth: readonly PathPoint[];
   readonly notched: readonly PathPoint[];
-  readonly notches: readonly { readonly y: number; readonly bottom: number; readonly width: number }[];
+  readonly notches: readonly NotchPlace[];
 };
 
 /**
@@ -35,28 +47,21 @@ export const crownFace = step("bridge.crown-face", 1, (given: FaceInput): CrownF
   const up = (z: number) => intoCore(core, { x: stringLength, z }).z / Math.cos((tilt * Math.PI) / 180);
   const [treble, bass] = [strings[0]!.y + margin, strings.at(-1)!.y - margin];
   const lifted = (y: number) => ({ x: y, y: up(onCircle(crown, y).y) });
-  const circle = circleThrough(
+  const through = circleThrough(
     lifted(treble),
     { x: crown.centre.x, y: up(crown.centre.y + crown.radius) },
     lifted(bass),
   );
+  if (through.kind !== "ok")
+    throw new RangeError("a crown that is flat: contradictions.ts finds it beforehand");
+  const circle = { centre: through.centre, radius: through.radius };
   const notches = strings.map(({ y, z, diameter }) => ({ centre: { x: y, y: up(z) }, radius: diameter / 2 }));
   return {
     smooth: notchedCrown(circle, treble, bass, []),
     notched: notchedCrown(circle, treble, bass, notches),
-    notches: notches.map(({ centre, radius }) => ({
-      y: centre.x,
-      bottom: centre.y - radius,
-      width: 2 * radius,
-    })),
+    notches: notches.map(({ centre, radius }) => {
+      const bottom = centre.y - radius;
+      return { y: centre.x, bottom, width: 2 * radius, sunk: onCircle(circle, centre.x).y - bottom };
+    }),
   };
 });
-
-/** The circle through three places that are not on one line. */
-function circleThrough(a: { x: number; y: number }, b: typeof a, c: typeof a): Circle {
-  const [bx, by, cx, cy] = [b.x - a.x, b.y - a.y, c.x - a.x, c.y - a.y];
-  const twice = 2 * (bx * cy - by * cx);
-  const [bb, cc] = [bx * bx + by * by, cx * cx + cy * cy];
-  const [x, y] = [(cy * bb - by * cc) / twice, (bx * cc - cx * bb) / twice];
-  return { centre: { x: a.x + x, y: a.y + y }, radius: Math.hypot(x, y) };
-}

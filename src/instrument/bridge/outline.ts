@@ -1,5 +1,6 @@
 import { circle } from "../../geometry/circle.ts";
 import type { Path, PathPoint } from "../../geometry/path.ts";
+import type { Point } from "../../geometry/point.ts";
 import type { SpecFace } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
 import { type Ring, ringOf } from "../ring.ts";
@@ -17,7 +18,12 @@ export type BridgeOutline =
       readonly kind: "ok";
       readonly cut: Path;
       readonly finished: Path;
-      readonly holes: readonly { readonly id: string; readonly size: number; readonly path: Path }[];
+      readonly holes: readonly {
+        readonly id: string;
+        readonly size: number;
+        readonly at: Point;
+        readonly path: Path;
+      }[];
     }
   | Exclude<Ring, { readonly kind: "ok" }>;
 
@@ -33,9 +39,9 @@ export const bridgeOutline = step("bridge.outline", 1, ({ face, crown }: BridgeI
   const finished = ringOf(face, { "bridge.crown": into(crown.notched) });
   if (cut.kind !== "ok") return cut;
   if (finished.kind !== "ok") return finished;
-  const holes = face.holes.map(({ id, at: [x, y], size }) => ({
-    ...{ id, size },
-    path: circle({ x: x - shift, y }, size / 2),
-  }));
+  const holes = face.holes.map(({ id, at: [x, y], size }) => {
+    const at = { x: x - shift, y };
+    return { id, size, at, path: circle(at, size / 2) };
+  });
   return { kind: "ok", cut: back(cut.path), finished: back(finished.path), holes };
 });

@@ -1,7 +1,8 @@
 import { fitCircle } from "../../geometry/fit-circle.ts";
 import type { Path } from "../../geometry/path.ts";
 import { step } from "../../step/step.ts";
-import { type Circle, notchedCrown } from "../notched-crown.ts";
+import type { NotchPlace } from "../bridge/face.ts";
+import { type Circle, notchedCrown, onCircle } from "../notched-crown.ts";
 
 /** Lengths in mm; strings from the highest to the lowest where they pass the nut. */
 export type NutInput = {
@@ -21,12 +22,7 @@ export type NutBlank = {
   readonly blank: Path;
   readonly finished: Path;
   readonly height: number;
-  readonly slots: readonly {
-    readonly y: number;
-    readonly bottom: number;
-    readonly width: number;
-    readonly depth: number;
-  }[];
+  readonly slots: readonly (NotchPlace & { readonly depth: number })[];
 };
 
 /** The nut from the places of its strings: half of each string is sunk into the crown fitted through their centres. */
@@ -50,8 +46,8 @@ export const nutBlank = step("nut.blank", 1, ({ width, allowance, strings }: Nut
     height: raised.centre.y + raised.radius,
     slots: notches.map(({ centre, radius }) => {
       const bottom = centre.y - radius;
-      const over = raised.centre.y + Math.sqrt(raised.radius ** 2 - (centre.x - raised.centre.x) ** 2);
-      return { y: centre.x, bottom, width: 2 * radius, depth: over - bottom };
+      const under = (circle: Circle) => onCircle(circle, centre.x).y - bottom;
+      return { y: centre.x, bottom, width: 2 * radius, sunk: under(crown), depth: under(raised) };
     }),
   };
 });
