@@ -10,6 +10,14 @@ export const derived: readonly Derived[] = [
   },
   { form: /^string\.[A-Z][#b]?\d\.pitch$/, from: ["the string's entry in the order or in strings.yaml"] },
   {
+    form: /^string\.[A-G][#b]?\d\.offset\.(nut|bridge)$/,
+    from: ["nut.gap", "bridge.spread", "the strings' diameters"],
+  },
+  {
+    form: /^(nut|bridge)\.[A-G][#b]?\d\.bottom$/,
+    from: ["fingerboard.radius", "string.clearance.nut.high", "core.slope"],
+  },
+  {
     form: /^string\.angle$/,
     from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"],
   },

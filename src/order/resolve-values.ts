@@ -40,45 +40,50 @@ export function resolveValues(
     if (read.ok) wished.set(wish.id, { value: read.value, wish });
     else problems.push(...read.problems);
   }
+  const settled = settleAll({ design, written, count, wished });
+  problems.push(...settled.problems, ...Object.values(settled.values).flatMap(outOfRange));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: settled.values };
+}
+
+type Wished = ReadonlyMap<string, { readonly value: number; readonly wish: Wish }>;
+type Given = {
+  readonly design: DesignFile;
+  readonly written: Written;
+  readonly count: Count;
+  readonly wished: Wished;
+};
+
+/** Every dimension's value, each after those that it refers to, and what stood in the way. */
+function settleAll({ design, written, count, wished }: Given) {
   const values: { [id: string]: SpecValue } = {};
+  const problems: Problem[] = [];
   const settle = (entry: Settable, waiting: readonly string[]): number | undefined => {
-    const done = values[entry.id];
-    if (done !== undefined) return done.value;
-    const form = design.dimensions[entry.id] as WrittenDimension;
-    const position = written.at(["dimensions", entry.id, "value"]);
-    if (waiting.includes(entry.id)) {
-      problems.push(circle(entry.id, [...waiting, entry.id], position));
+    const { id } = entry;
+    if (values[id] !== undefined) return values[id].value;
+    const form = design.dimensions[id] as WrittenDimension;
+    const position = written.at(["dimensions", id, "value"]);
+    if (waiting.includes(id)) {
+      problems.push(circle(id, [...waiting, id], position));
       return undefined;
     }
-    const given = wished.get(entry.id);
-    const own = given?.value ?? atCount(form.value, count);
-    const value = isReference(own) ? follow(own, [...waiting, entry.id]) : own;
+    const own = wished.get(id)?.value ?? atCount(form.value, count);
+    const value = isReference(own) ? follow(own, [...waiting, id]) : own;
     const [least, most] = [atCount(form.least, count), atCount(form.most, count)];
     if (value === undefined || least === undefined || most === undefined) {
-      if (!problems.some(({ name }) => name === entry.id)) problems.push(noValue(entry.id, count, position));
+      if (!problems.some(({ name }) => name === id)) problems.push(noValue(id, count, position));
       return undefined;
     }
-    const source = given?.wish.source ?? (isPerCount(form.value) ? "string count" : "design");
-    const { tolerance } = form;
-    const follows = isReference(own) ? ("dim" in own ? own.dim : own.of) : null;
-    values[entry.id] = {
+    values[id] = {
+      ...{ id, kind: entry.kind, value, least, most, tolerance: form.tolerance, purpose: form.for },
       ...{
-        id: entry.id,
-        kind: entry.kind,
-        value,
-        least,
-        most,
-        tolerance,
-        purpose: form.for,
-        source,
-        follows,
+        follows: isReference(own) ? referred(own) : null,
+        ...origin(form, wished.get(id)?.wish, position),
       },
-      position: given?.wish.position ?? position,
     };
     return value;
   };
   const follow = (reference: Reference, waiting: readonly string[]): number | undefined => {
-    const name = "dim" in reference ? reference.dim : reference.of;
+    const name = referred(reference);
     const entry = settables.get(name);
     if (entry === undefined) {
       const id = waiting.at(-1)!;
@@ -90,8 +95,21 @@ export function resolveValues(
     return whole * reference.part + (reference.plus ?? 0);
   };
   for (const entry of catalogue) settle(entry, []);
-  problems.push(...Object.values(values).flatMap(outOfRange));
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: values };
+  return { values, problems };
+}
+
+function referred(reference: Reference): string {
+  return "dim" in reference ? reference.dim : reference.of;
+}
+
+/** Who decided a value, and where it stands. */
+function origin(
+  form: WrittenDimension,
+  wish: Wish | undefined,
+  position: Position,
+): Pick<SpecValue, "source" | "position"> {
+  if (wish !== undefined) return { source: wish.source, position: wish.position };
+  return { source: isPerCount(form.value) ? "string count" : "design", position };
 }
 
 function isReference(value: unknown): value is Reference {

@@ -1,5 +1,5 @@
 import {
-  isAlias,
+  type Document,
   isMap,
   isScalar,
   isSeq,
@@ -7,11 +7,11 @@ import {
   type Node,
   type Pair,
   parseDocument,
-  visit,
 } from "yaml";
 import { nameOf } from "./name-of.ts";
-import type { Checked, Position, Problem, ProblemCode } from "./problem.ts";
-import { quoted } from "./problem.ts";
+import type { Checked, Position } from "./problem.ts";
+import { keyText, pathAt, places } from "./yaml-places.ts";
+import { type Fail, tooDeep, yamlProblems } from "./yaml-problems.ts";
 
 /** A file as read: its data with every scalar a string just as it was written, and where each stands. */
 export type Written = {
@@ -23,7 +23,8 @@ export type Written = {
   readonly atKey: (path: readonly PropertyKey[], key: string) => Position;
 };
 
-const most = { characters: 1_000_000, depth: 40 };
+/** No file that a person writes for this program is longer. */
+const mostCharacters = 1_000_000;
 
 /**
  * Read YAML that a person wrote.
@@ -38,114 +39,26 @@ export function readYaml(text: string, file: string): Checked<Written> {
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(line, 1), column: Math.max(col, 1) };
   };
-  let root: unknown;
-  const fail = (code: ProblemCode, offset: number, found: string, allowed: string, hint: string): Problem => {
-    return { code, position: place(offset), name: nameOf(pathAt(root, offset)), found, allowed, hint };
+  let document: Document.Parsed | undefined;
+  const fail: Fail = (code, offset, found, allowed, hint) => {
+    const name = nameOf(pathAt(document?.contents, offset));
+    return { code, position: place(offset), name, found, allowed, hint };
   };
-  if (text.length > most.characters) {
+  if (text.length > mostCharacters) {
     const found = `${text.length} characters`;
-    return {
-      ok: false,
-      problems: [fail("syntax", 0, found, `at most ${most.characters}`, "is this the right file?")],
-    };
+    const problem = fail("syntax", 0, found, `at most ${mostCharacters}`, "is this the right file?");
+    return { ok: false, problems: [problem] };
   }
-  let document: ReturnType<typeof parseDocument>;
   try {
     document = parseDocument(text, { schema: "failsafe", lineCounter: lines, prettyErrors: false });
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return {
-      ok: false,
-      problems: [fail("syntax", 0, "too many levels", `at most ${most.depth}`, "nest less deeply")],
-    };
+    return { ok: false, problems: [tooDeep(fail, 0)] };
   }
-  root = document.contents;
-  const problems = [...document.errors, ...document.warnings].map((error) => {
-    const known = syntax[error.code];
-    return fail(
-      "syntax",
-      error.pos[0],
-      known?.[0] ?? error.message,
-      known?.[1] ?? "YAML",
-      known?.[2] ?? syntaxHint,
-    );
-  });
-  visit(document, (_, node, path) => {
-    if (isAlias(node)) {
-      problems.push(
-        fail(
-          "alias",
-          node.range?.[0] ?? 0,
-          `the alias *${node.source}`,
-          "values written out",
-          "write the value here",
-        ),
-      );
-    }
-    const { anchor } = (node ?? {}) as { anchor?: string };
-    if (!isAlias(node) && anchor !== undefined) {
-      const offset = (node as Node).range?.[0] ?? 0;
-      problems.push(
-        fail("alias", offset, `the anchor &${anchor}`, "values without an anchor", "remove the anchor"),
-      );
-    }
-    if (path.length > 2 * most.depth) {
-      const offset = (node as Node)?.range?.[0] ?? 0;
-      problems.push(fail("syntax", offset, "too many levels", `at most ${most.depth}`, "nest less deeply"));
-      return visit.BREAK;
-    }
-    return undefined;
-  });
-  if (problems.length === 0) problems.push(...oddKeys(document.contents, fail));
+  const problems = yamlProblems(document, fail);
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, value: { file, value: plain(document.contents), ...places(document.contents, place) } };
-}
-
-const syntaxHint = "look for a missing colon, bracket, quote or indent there or just before";
-
-/** Found, allowed and hint for the syntax errors that are met most. */
-const syntax: { readonly [code: string]: readonly [string, string, string] | undefined } = {
-  DUPLICATE_KEY: ["a key that stands here twice", "each key once", "remove one of the two"],
-  MULTIPLE_DOCS: ["a second document after ---", "one document a file", "remove the line ---"],
-  TAG_RESOLVE_FAILED: ["a tag (!...)", "plain values", "remove the tag"],
-  TAB_AS_INDENT: ["a tab at the head of a line", "spaces", "indent with spaces"],
-};
-
-function* oddKeys(
-  node: unknown,
-  fail: (code: ProblemCode, offset: number, found: string, allowed: string, hint: string) => Problem,
-): Generator<Problem> {
-  if (isSeq(node)) for (const item of node.items) yield* oddKeys(item, fail);
-  if (!isMap(node)) return;
-  for (const { key, value } of node.items as Pair<Node, Node>[]) {
-    const offset = key?.range?.[0] ?? 0;
-    if (!isScalar(key) || typeof key.value !== "string") {
-      yield fail(
-        "type",
-        offset,
-        "a key that is a list or a map",
-        "a word",
-        "write a plain word before the colon",
-      );
-    } else if (["__proto__", "constructor", "prototype"].includes(key.value)) {
-      yield fail("unknown-key", offset, quoted(key.value), "the keys that the form names", "remove it");
-    } else yield* oddKeys(value, fail);
-  }
-}
-
-/** The path of the innermost value that reaches over a place in the text. */
-function pathAt(node: unknown, offset: number): PropertyKey[] {
-  const over = (child: unknown) => {
-    const range = (child as Node | null)?.range;
-    return range !== undefined && range !== null && range[0] <= offset && offset <= range[2];
-  };
-  if (isSeq(node)) {
-    const i = node.items.findIndex(over);
-    return i < 0 ? [] : [i, ...pathAt(node.items[i], offset)];
-  }
-  if (!isMap(node)) return [];
-  const pair = (node.items as Pair<Node, Node>[]).find(({ key, value }) => over(key) || over(value));
-  return pair === undefined ? [] : [keyText(pair.key), ...pathAt(pair.value, offset)];
+  const { contents } = document;
+  return { ok: true, value: { file, value: plain(contents), ...places(contents, place) } };
 }
 
 function plain(node: unknown): unknown {
@@ -155,33 +68,4 @@ function plain(node: unknown): unknown {
   return Object.fromEntries(
     (node.items as Pair<Node, Node>[]).map(({ key, value }) => [keyText(key), plain(value)]),
   );
-}
-
-function keyText(key: unknown): string {
-  return isScalar(key) ? String(key.value) : "";
-}
-
-function places(root: unknown, place: (offset: number) => Position): Pick<Written, "at" | "atKey"> {
-  const walk = (path: readonly PropertyKey[]) => {
-    let node = root;
-    let offset = (root as Node | null)?.range?.[0] ?? 0;
-    for (const step of path) {
-      if (isSeq(node)) node = node.items[Number(step)];
-      else if (isMap(node)) {
-        const pair = (node.items as Pair<Node, Node>[]).find(({ key }) => keyText(key) === String(step));
-        node = pair?.value;
-        offset = pair?.key.range?.[0] ?? offset;
-      } else break;
-      offset = (node as Node | undefined)?.range?.[0] ?? offset;
-    }
-    return { node, offset };
-  };
-  return {
-    at: (path) => place(walk(path).offset),
-    atKey: (path, name) => {
-      const { node, offset } = walk(path);
-      const pairs = isMap(node) ? (node.items as Pair<Node, Node>[]) : [];
-      return place(pairs.find(({ key }) => keyText(key) === name)?.key.range?.[0] ?? offset);
-    },
-  };
 }

@@ -21,25 +21,72 @@ function settableDimensions({ values }: Spec): Dimension[] {
   });
 }
 
+/** What a string's own numbers rest on, as its file marks them, for whoever reads a number that follows from them. */
+const marks: { readonly [mark: string]: string } = {
+  ...{
+    S: "a published source",
+    G: "general trade knowledge: default, confirm",
+    C: "computed: default, confirm",
+  },
+  M: "the string maker's own figure",
+};
+
 function stringDimensions({ strings }: Spec): Dimension[] {
-  return strings.flatMap(({ name }, i): Dimension[] => [
-    length(
-      "strings",
-      `string.${name}.length`,
-      `${name}: true length from nut to bridge`,
-      ({ instrument }) => {
-        return instrument.runs.lengths[i]!;
+  return strings.flatMap(({ name, marks: of }, i): Dimension[] => {
+    const diameter = `diameter: ${marks[of.diameter] ?? "no mark"}`;
+    const mass = `mass: ${marks[of.mass] ?? "no mark"}`;
+    const offset = "from the centreline to the treble side";
+    return [
+      length(
+        "strings",
+        `string.${name}.length`,
+        `${name}: true length from nut to bridge`,
+        ({ instrument }) => {
+          return instrument.runs.lengths[i]!;
+        },
+      ),
+      length("strings", `string.${name}.offset.nut`, `${name}: at the nut, ${offset}`, ({ instrument }) => {
+        return instrument.layout.nut[i]!;
+      }),
+      length(
+        "strings",
+        `string.${name}.offset.bridge`,
+        `${name}: at the bridge, ${offset}`,
+        ({ instrument }) => {
+          return instrument.layout.bridge[i]!;
+        },
+      ),
+      length(
+        "nut",
+        `nut.${name}.bottom`,
+        `${name}: slot's bottom over the nut's base (${diameter})`,
+        ({ instrument }) => {
+          return instrument.nut.slots[i]!.bottom;
+        },
+      ),
+      length(
+        "bridge",
+        `bridge.${name}.bottom`,
+        `${name}: notch's bottom up the bridge's face (${diameter})`,
+        (model) => {
+          return model.instrument.crownFace.notches[i]!.bottom;
+        },
+      ),
+      {
+        ...{
+          id: `string.${name}.tension`,
+          label: `${name}: tension at pitch (${mass})`,
+          unit: "N",
+          part: "strings",
+        },
+        ...{ tolerance: usual.force, of: ({ forces }) => forces.strings.tensions[i]! },
       },
-    ),
-    {
-      ...{ id: `string.${name}.tension`, label: `${name}: tension at pitch`, unit: "N", part: "strings" },
-      ...{ tolerance: usual.force, of: ({ forces }) => forces.strings.tensions[i]! },
-    },
-    {
-      ...{ id: `string.${name}.pitch`, label: `${name}: pitch`, unit: "Hz", part: "strings" },
-      ...{ tolerance: usual.pitch, of: ({ forces }) => forces.strings.pitches[i]! },
-    },
-  ]);
+      {
+        ...{ id: `string.${name}.pitch`, label: `${name}: pitch`, unit: "Hz", part: "strings" },
+        ...{ tolerance: usual.pitch, of: ({ forces }) => forces.strings.pitches[i]! },
+      },
+    ];
+  });
 }
 
 const spacing: readonly Dimension[] = [

@@ -40,6 +40,14 @@ describe("the dimensions", () => {
     for (const id of promised) expect(ids).toContain(id);
   });
 
+  it("say of a number that rests on a string's own how far it can be trusted", () => {
+    const spec = specOf("sedge", "[E5, { name: A4, mass: 0.65 g/m }, D4, G3]");
+    const label = (id: string) => dimensionsOf(spec).find((dimension) => dimension.id === id)?.label;
+    expect(label("string.A4.tension")).toContain("the string maker's own figure");
+    expect(label("string.D4.tension")).toContain("computed: default, confirm");
+    expect(label("nut.D4.bottom")).toContain("general trade knowledge: default, confirm");
+  });
+
   it.each(everyCount)(
     "of $design with $count strings have each name once, and each that can't be set says why",
     (at) => {

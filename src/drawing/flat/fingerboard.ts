@@ -1,5 +1,6 @@
 import type { Path } from "../../geometry/path.ts";
 import { boardWidth, type Taper } from "../../instrument/fingerboard/taper.ts";
+import { stringAcross } from "../../instrument/strings/layout.ts";
 import { step } from "../../step/step.ts";
 import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
 
@@ -22,7 +23,7 @@ export const fingerboardFlat = step("outline.fingerboard", 1, (given: Fingerboar
   };
   const across = (x: number) => boardWidth(taper, x) / 2;
   const lines = strings.map(({ nut, bridge }) => {
-    return lineBetween(0, nut, length, nut + ((bridge - nut) * length) / stringLength);
+    return lineBetween(0, nut, length, stringAcross({ nut, bridge }, length, stringLength));
   });
   const marks = stations.map((x) => lineBetween(x, -across(x), x, across(x)));
   const flat: Flat = {
@@ -37,7 +38,7 @@ export const fingerboardFlat = step("outline.fingerboard", 1, (given: Fingerboar
         return note(
           name,
           length + 2,
-          nut + ((bridge - nut) * length) / stringLength - letterHeight / 2,
+          stringAcross({ nut, bridge }, length, stringLength) - letterHeight / 2,
           "left",
         );
       }),

@@ -32,7 +32,9 @@ export const stringHeights = step("strings.heights", 1, (given: HeightsInput): S
   const stepped = ({ high, low }: { high: number; low: number }, i: number) =>
     high + ((low - high) * i) / last;
   const over = (x: number, i: number, gap: number) =>
-    boardTop(board, x, stringAcross(given, i, x, stringLength)) + gap + diameters[i]! / 2;
+    boardTop(board, x, stringAcross({ nut: given.nut[i]!, bridge: given.bridge[i]! }, x, stringLength)) +
+    gap +
+    diameters[i]! / 2;
   const nut = diameters.map((_, i) => over(0, i, stepped(clearance.nut, i)));
   const end = diameters.map((_, i) => over(board.taper.length, i, stepped(clearance.end, i)));
   const bridge = nut.map((z, i) => z + ((end[i]! - z) * stringLength) / board.taper.length);

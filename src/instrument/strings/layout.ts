@@ -52,13 +52,11 @@ export const stringLayout = step(
   },
 );
 
-/** A string centre's y where it passes x, mm; `length` is the string length along x. */
+/** A string centre's y where it passes x, mm, from its places at nut and bridge; `length` is the string length along x. */
 export function stringAcross(
-  layout: Pick<StringLayout, "nut" | "bridge">,
-  string: number,
+  { nut, bridge }: { nut: number; bridge: number },
   x: number,
   length: number,
-) {
-  const from = layout.nut[string]!;
-  return from + ((layout.bridge[string]! - from) * x) / length;
+): number {
+  return nut + ((bridge - nut) * x) / length;
 }
