@@ -2,6 +2,8 @@
 export const tolerance = {
   /** Two places nearer than this are the same place: what exact results are held to. */
   exact: 1e-6,
+  /** Crossing points nearer than this become one vertex, and edges nearer than this along a length overlap, while outlines are cut against each other. Far below `exact`, so that what it moves is not felt. */
+  snap: 1e-8,
   /** Ends of a drawn outline nearer than this are joined when an outline is cleaned. */
   join: 1e-3,
   /** How far arcs may stray from the fair curve that they stand for. */

@@ -1,0 +1,52 @@
+import { arrange } from "../arrangement/arrange.ts";
+import { chainOf } from "../arrangement/chain.ts";
+import { outlinesWhere } from "../arrangement/outline.ts";
+import { regionFrom } from "../arrangement/region-from.ts";
+import { signedArea } from "../measure.ts";
+import type { Path } from "../path.ts";
+import { outlinesOf, type Region } from "../region.ts";
+import { reversedPath } from "../reversed-path.ts";
+import type { Problem } from "../validate/problem.ts";
+import { validateOutline } from "../validate/validate-path.ts";
+import { completed, type OffsetOptions } from "./options.ts";
+import { rawChain } from "./raw-chain.ts";
+
+/** What became of the offset of one closed path. */
+export type PathOffset =
+  | { readonly outcome: "ok"; readonly path: Path }
+  | { readonly outcome: "split"; readonly region: Region }
+  | { readonly outcome: "collapsed" }
+  | { readonly outcome: "invalid"; readonly problems: readonly Problem[] };
+
+/**
+ * Offset a closed path.
+ *
+ * Positive `distance` (mm) grows the shape and negative shrinks it, whatever its winding. Arcs stay arcs; corners that
+ * have to be gone round are rounded, or mitred where asked. `ok` with one counter-clockwise path; `split` when the result
+ * has several outlines, as pieces with holes; `collapsed` when nothing is left; `invalid` when the input is open, has bad
+ * points or crosses itself, or the distance is not finite. Every point of a rounded result is |distance| from the input
+ * within `tolerance.exact`, and none nearer. What would be thinner than `tolerance.snap` is not there. Holes are not
+ * looked at: offset a region for that.
+ */
+export function offsetPath(path: Path, distance: number, options: OffsetOptions = {}): PathOffset {
+  const problems = validateOutline(path).filter(({ code }) => code !== "repeated-point");
+  if (!Number.isFinite(distance)) problems.push({ code: "not-finite", path: 0, index: 0 });
+  if (problems.length > 0) return { outcome: "invalid", problems };
+  const oriented = signedArea(path) > 0 ? path : reversedPath(path);
+  if (distance === 0) return { outcome: "ok", path: oriented };
+  const region = offsetOutlines([oriented], distance, options);
+  const [only, more] = outlinesOf(region);
+  if (only === undefined) return { outcome: "collapsed" };
+  return more === undefined ? { outcome: "ok", path: only } : { outcome: "split", region };
+}
+
+/** The region at a distance from the one within good outlines, outer ones counter-clockwise and holes clockwise. */
+export function offsetOutlines(outlines: readonly Path[], distance: number, options: OffsetOptions): Region {
+  const { x, y } = outlines[0]!.points[0]!;
+  const raw = rawChain(chainOf(outlines, x, y), distance, completed(options));
+  return regionFrom(
+    outlinesWhere(arrange(raw), (winding) => winding >= 1),
+    x,
+    y,
+  );
+}
