@@ -2,20 +2,28 @@ import type Flatbush from "flatbush";
 import { tolerance } from "../tolerance.ts";
 import type { Edge } from "./edge.ts";
 
+/** Whether a point exactly as high as an end counts as just above it or just below. */
+export type Tie = "above" | "below";
+
 /**
  * What an edge adds to the winding round a point, counted along a ray in +x from it; sums over closed loops to the true
  * winding. An arc counts as its chord and, within the cap between the two, once more: so no angle is needed and no arc
  * has to be cut where it turns back.
  */
-export function windingOf(edge: Edge, x: number, y: number): number {
+export function windingOf(edge: Edge, x: number, y: number, tie: Tie = "above"): number {
   const left = (edge.bx - edge.ax) * (y - edge.ay) - (edge.by - edge.ay) * (x - edge.ax) > 0;
-  let winding = 0;
-  if (edge.ay <= y) {
-    if (edge.by > y && left) winding = 1;
-  } else if (edge.by <= y && !left) winding = -1;
+  const winding = chordWinding(edge, y, left, tie);
   if (edge.turn === 0 || edge.turn > 0 === left) return winding;
   const inside = (x - edge.cx) * (x - edge.cx) + (y - edge.cy) * (y - edge.cy) < edge.r * edge.r;
   return inside ? winding + edge.turn : winding;
+}
+
+/** What a chord adds: 1 where it rises past the point's height to the right of it, -1 where it falls. */
+function chordWinding({ ay, by }: Edge, y: number, left: boolean, tie: Tie): number {
+  const fromUnder = tie === "above" ? ay <= y : ay < y;
+  const toUnder = tie === "above" ? by <= y : by < y;
+  if (fromUnder === toUnder || fromUnder !== left) return 0;
+  return fromUnder ? 1 : -1;
 }
 
 /** The winding just left of an edge, and whether another edge came so near that it may be wrong. */
@@ -28,24 +36,22 @@ export type Beside = { readonly winding: number; readonly doubtful: boolean };
 export function windingBeside(edges: readonly Edge[], index: Flatbush, own: number, share: number): Beside {
   const edge = edges[own]!;
   const [x, y] = pointAlong(edge, share);
+  const tie: Tie = edge.bx >= edge.ax ? "above" : "below";
   let winding = 0;
   let doubtful = false;
   index.search(x, y, Number.POSITIVE_INFINITY, y, (i) => {
     if (i === own) return false;
     const other = edges[i]!;
-    winding += other.weight * windingOf(other, x, y);
+    winding += other.weight * windingOf(other, x, y, tie);
     doubtful ||= passesNear(other, x, y);
     return false;
   });
-  return { winding: winding + edge.weight * ownWinding(edge, y), doubtful };
+  return { winding: winding + edge.weight * ownWinding(edge, y, tie), doubtful };
 }
 
 /** What an edge adds to the winding of a point just left of itself, at height `y` along it. */
-function ownWinding(edge: Edge, y: number): number {
-  const outside = Math.max(edge.turn, 0);
-  const left = edge.turn <= 0;
-  if (edge.ay <= y) return edge.by > y && left ? 1 + outside : outside;
-  return edge.by <= y && !left ? outside - 1 : outside;
+function ownWinding(edge: Edge, y: number, tie: Tie): number {
+  return chordWinding(edge, y, edge.turn <= 0, tie) + Math.max(edge.turn, 0);
 }
 
 /** Whether a point is so near an edge that its side of it is in doubt. */
