@@ -1,15 +1,11 @@
-import { arrange } from "../arrangement/arrange.ts";
-import { chainOf } from "../arrangement/chain.ts";
-import { outlinesWhere } from "../arrangement/outline.ts";
-import { regionFrom } from "../arrangement/region-from.ts";
 import { signedArea } from "../measure.ts";
 import type { Path } from "../path.ts";
 import { outlinesOf, type Region } from "../region.ts";
 import { reversedPath } from "../reversed-path.ts";
 import type { Problem } from "../validate/problem.ts";
 import { validateOutline } from "../validate/validate-path.ts";
-import { completed, type OffsetOptions } from "./options.ts";
-import { rawChain } from "./raw-chain.ts";
+import { offsetOutlines } from "./offset-outlines.ts";
+import type { OffsetOptions } from "./options.ts";
 
 /** What became of the offset of one closed path. */
 export type PathOffset =
@@ -38,15 +34,4 @@ export function offsetPath(path: Path, distance: number, options: OffsetOptions 
   const [only, more] = outlinesOf(region);
   if (only === undefined) return { outcome: "collapsed" };
   return more === undefined ? { outcome: "ok", path: only } : { outcome: "split", region };
-}
-
-/** The region at a distance from the one within good outlines, outer ones counter-clockwise and holes clockwise. */
-export function offsetOutlines(outlines: readonly Path[], distance: number, options: OffsetOptions): Region {
-  const { x, y } = outlines[0]!.points[0]!;
-  const raw = rawChain(chainOf(outlines, x, y), distance, completed(options));
-  return regionFrom(
-    outlinesWhere(arrange(raw), (winding) => winding >= 1),
-    x,
-    y,
-  );
 }

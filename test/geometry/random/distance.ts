@@ -36,13 +36,18 @@ function toSegment(
   const cy = (from.y + to.y) / 2 + (rise * dx) / chord;
   const start = Math.atan2(from.y - cy, from.x - cx);
   const turn = Math.sign(sweep);
-  const passed = ((((Math.atan2(y - cy, x - cx) - start) * turn) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  const passed =
+    ((((Math.atan2(y - cy, x - cx) - start) * turn) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
   if (passed > Math.abs(sweep)) return ends;
   return Math.min(ends, Math.abs(Math.hypot(x - cx, y - cy) - Math.abs(radius)));
 }
 
 /** How far the farthest and the nearest of evenly spaced points of some paths lie from others, mm. */
-export function spread(of: readonly Path[], from: readonly Path[], parts = 4): { least: number; most: number } {
+export function spread(
+  of: readonly Path[],
+  from: readonly Path[],
+  parts = 4,
+): { least: number; most: number } {
   let least = Number.POSITIVE_INFINITY;
   let most = 0;
   for (const { closed, points } of of) {

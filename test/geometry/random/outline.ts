@@ -5,10 +5,13 @@ import { flat } from "./flat.ts";
 
 /** A star round the origin: corners at random distances, joined by lines and arcs of either curve. */
 const star: fc.Arbitrary<Path> = fc
-  .array(fc.record({ gap: fc.integer({ min: 2, max: 9 }), far: fc.integer({ min: 8, max: 60 }), bulge: bulge() }), {
-    minLength: 3,
-    maxLength: 9,
-  })
+  .array(
+    fc.record({ gap: fc.integer({ min: 2, max: 9 }), far: fc.integer({ min: 8, max: 60 }), bulge: bulge() }),
+    {
+      minLength: 3,
+      maxLength: 9,
+    },
+  )
   .map((corners) => {
     const whole = corners.reduce((sum, { gap }) => sum + gap, 0);
     let passed = 0;
@@ -127,7 +130,11 @@ function cornersOf(polygon: readonly [number, number][]): [number, number][] {
   }
 }
 
-function toward(from: readonly [number, number], to: readonly [number, number], by: number): [number, number] {
+function toward(
+  from: readonly [number, number],
+  to: readonly [number, number],
+  by: number,
+): [number, number] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   return [from[0] + ((to[0] - from[0]) * by) / length, from[1] + ((to[1] - from[1]) * by) / length];
 }
