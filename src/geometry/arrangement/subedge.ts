@@ -14,7 +14,7 @@ export function subedge(edge: Edge, ax: number, ay: number, bx: number, by: numb
 /**
  * The bulge of an edge's arc between two points on it. tan(sweep / 4) = sin(h) / (1 + cos(h)) for h = sweep / 2, with
  * sin(h) from the chord and cos(h) from the distance of the chord from the centre: good for slight arcs and for half
- * circles alike.
+ * circles alike. Never more than half a circle, though moved ends may lie a little farther apart than its width.
  */
 function bulgeOnCircle(edge: Edge, ax: number, ay: number, bx: number, by: number): number {
   const { cx, cy, r, turn } = edge;
@@ -22,7 +22,7 @@ function bulgeOnCircle(edge: Edge, ax: number, ay: number, bx: number, by: numbe
   if (chord === 0) return 0;
   const cross = (ax - cx) * (by - cy) - (ay - cy) * (bx - cx);
   const cosine = Math.max(0, (turn * cross) / (chord * r));
-  return (turn * chord) / (2 * r * (1 + cosine));
+  return turn * Math.min(1, chord / (2 * r * (1 + cosine)));
 }
 
 /** An edge walked the other way: what was to its left is to its right, and its weight is turned round with it. */
