@@ -31,7 +31,8 @@ async function outlineRows(name: string, path: Path, by: number): Promise<Row[]>
   const what = `offset of ${name}`;
   const engine = timePairs(ours, await engineOffset(path, by, 0.001), 15);
   const drawing = timePairs(ours, drawingOutline(path, by), 3);
-  const against = drawing.threw === undefined ? "makerjs outline" : `makerjs outline (threw: ${drawing.threw})`;
+  const against =
+    drawing.threw === undefined ? "makerjs outline" : `makerjs outline (threw: ${drawing.threw})`;
   return [
     row(what, engine.ours, "polygon engine at 0.001 mm", engine.other / engine.ours),
     row(what, drawing.ours, against, drawing.other / drawing.ours),
@@ -81,5 +82,7 @@ function growthRows(): Row[] {
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
   for (const { name, median, unit, against, ratio } of await flatRows())
-    console.log(`${name.padEnd(40)} ${median.toPrecision(4).padStart(9)} ${unit}  ${ratio.toPrecision(3)} x ${against}`);
+    console.log(
+      `${name.padEnd(40)} ${median.toPrecision(4).padStart(9)} ${unit}  ${ratio.toPrecision(3)} x ${against}`,
+    );
 }

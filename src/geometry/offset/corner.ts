@@ -32,9 +32,12 @@ export function drawCorner(
   }
   const side = Math.sign(distance);
   if (options.corners === "mitre" && !folds && 2 <= options.mitreLimit ** 2 * (1 + cosine)) {
+    // Named as the line that they lead on, so that they are one with it in the end; an arc is led on by a line.
     const reach = distance / (1 + cosine);
-    pen.line(x + (before.endX + after.startX) * reach, y + (before.endY + after.startY) * reach, 1, name);
-    pen.line(toX, toY, 1, name);
+    const leading = before.source.turn === 0 ? before.name : name;
+    const trailing = after.source.turn === 0 ? after.name : name;
+    pen.line(x + (before.endX + after.startX) * reach, y + (before.endY + after.startY) * reach, 1, leading);
+    pen.line(toX, toY, 1, trailing);
     return;
   }
   if (folds) {

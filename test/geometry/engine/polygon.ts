@@ -29,3 +29,17 @@ export function offsetArea(outlines: readonly Path[], by: number, chord: number)
     return section.offset(by, "Round", 2, Math.max(8, 4 * Math.ceil(Math.PI / (2 * step))));
   }).area;
 }
+
+/** The area of a combination of flattened outlines, mm². */
+export function combinedArea(
+  how: "add" | "subtract" | "intersect",
+  a: readonly Path[],
+  b: readonly Path[],
+  chord: number,
+): number {
+  const polygons = b.map((path) => flat(path, chord).map(([x, y]): [number, number] => [x, y]));
+  const other = new engine.CrossSection(polygons, "EvenOdd");
+  const { area } = onPolygons(a, chord, (section) => section[how](other));
+  other.delete();
+  return area;
+}
