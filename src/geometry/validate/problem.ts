@@ -3,6 +3,7 @@
  * path number `path` in the order of `outlinesOf`.
  *
  * - `open`: not closed where it has to be.
+ * - `closed`: closed where it has to be open.
  * - `too-few-points`: fewer than two points.
  * - `not-finite`: a coordinate or bulge that is not a finite number.
  * - `out-of-range`: a coordinate beyond 1,000,000 mm, where a micrometre can no longer be told.
@@ -17,6 +18,7 @@
 export type Problem = {
   readonly code:
     | "open"
+    | "closed"
     | "too-few-points"
     | "not-finite"
     | "out-of-range"
