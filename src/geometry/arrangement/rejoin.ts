@@ -15,9 +15,13 @@ export function rejoined(loop: Loop): Loop {
     else if (seam < 0) seam = i;
   }
   if (!cut || seam < 0) return loop;
+  return joinedAlong([...loop.slice(seam), ...loop.slice(0, seam)]);
+}
+
+/** The same for edges that follow one another without coming back to the first. */
+export function joinedAlong(edges: readonly Edge[]): Edge[] {
   const joined: Edge[] = [];
-  for (let k = 0; k < count; k++) {
-    const edge = loop[(seam + k) % count]!;
+  for (const edge of edges) {
     const last = joined.at(-1);
     if (last !== undefined && continues(last, edge))
       joined[joined.length - 1] = subedge(last, last.ax, last.ay, edge.bx, edge.by);
