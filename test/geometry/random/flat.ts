@@ -32,7 +32,7 @@ export function along(
     ];
   const sweep = 4 * Math.atan(bulge);
   const radius = Math.hypot(to.x - from.x, to.y - from.y) / (2 * Math.abs(Math.sin(sweep / 2)));
-  const step = 2 * Math.acos(Math.max(0, 1 - chord / radius));
+  const step = 4 * Math.asin(Math.min(1, Math.sqrt(chord / (2 * radius))));
   return spaced(from, to, bulge, Math.max(1, Math.ceil(Math.abs(sweep) / step)));
 }
 
