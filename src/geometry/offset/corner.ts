@@ -2,14 +2,14 @@ import { arcEdge } from "../arrangement/edge.ts";
 import type { Pen } from "../arrangement/pen.ts";
 import { tolerance } from "../tolerance.ts";
 import type { OffsetOptions } from "./options.ts";
-import type { Parallel } from "./parallel.ts";
+import { type Parallel, startOf } from "./parallel.ts";
 import { isHollow } from "./trims.ts";
 
 /**
- * Draws what leads from the end of one edge's parallel to the start of the next one's, about the corner between them.
- * On the hollow side it goes by way of the corner, so that with the edges' own sweep every face is counted rightly; on
- * the other it goes round. Two edges that fold back on one another are gone round, which takes in nothing farther than
- * the distance whichever side is hollow.
+ * Draws what leads from one edge's parallel to the next one's, about the corner between them. On the hollow side it goes
+ * by way of the corner, so that with the edges' own sweep every face is counted rightly; on the other it goes round. Two
+ * edges that fold back on one another are gone round, which takes in nothing farther than the distance whichever side is
+ * hollow. An arc without a parallel has its centre in its place.
  */
 export function drawCorner(
   pen: Pen,
@@ -20,34 +20,40 @@ export function drawCorner(
 ): void {
   const name = before.name + 1;
   const { bx: x, by: y } = before.source;
-  const toX = x + after.startX * distance;
-  const toY = y + after.startY * distance;
-  if (Math.abs(toX - pen.x) < tolerance.snap && Math.abs(toY - pen.y) < tolerance.snap) return;
+  const to = startOf(after, distance);
+  const tangent =
+    Math.abs((after.startX - before.endX) * distance) < tolerance.snap &&
+    Math.abs((after.startY - before.endY) * distance) < tolerance.snap;
   const cosine = before.endX * after.startX + before.endY * after.startY;
   const folds = cosine < -1 + foldedBack;
-  if (!folds && isHollow(before, after, distance)) {
-    pen.line(x, y, 1, name);
-    pen.line(toX, toY, 1, name);
-    return;
+  if (!tangent && !folds && isHollow(before, after, distance)) pen.line(x, y, 1, name);
+  else if (!tangent) {
+    if (before.edge === undefined) pen.line(x + before.endX * distance, y + before.endY * distance, 1, name);
+    if (options.corners === "mitre" && !folds && 2 <= options.mitreLimit ** 2 * (1 + cosine))
+      drawMitre(pen, before, after, distance / (1 + cosine));
+    else {
+      if (folds) drawHalfRound(pen, before, after, distance);
+      drawRound(pen, x, y, x + after.startX * distance, y + after.startY * distance, distance, name);
+    }
   }
-  const side = Math.sign(distance);
-  if (options.corners === "mitre" && !folds && 2 <= options.mitreLimit ** 2 * (1 + cosine)) {
-    // Named as the line that they lead on, so that they are one with it in the end; an arc is led on by a line.
-    const reach = distance / (1 + cosine);
-    const leading = before.source.turn === 0 ? before.name : name;
-    const trailing = after.source.turn === 0 ? after.name : name;
-    pen.line(x + (before.endX + after.startX) * reach, y + (before.endY + after.startY) * reach, 1, leading);
-    pen.line(toX, toY, 1, trailing);
-    return;
-  }
-  if (folds) {
-    // Ahead of the corner: normals turned a quarter of a circle forward.
-    const aheadX = -(before.endY - after.startY);
-    const aheadY = before.endX - after.startX;
-    const size = Math.abs(distance) / Math.sqrt(aheadX * aheadX + aheadY * aheadY);
-    drawRound(pen, x, y, x + aheadX * size, y + aheadY * size, distance, side, name);
-  }
-  drawRound(pen, x, y, toX, toY, distance, side, name);
+  pen.line(to.x, to.y, 1, after.source.turn === 0 ? after.name : name);
+}
+
+/** Leads on to where the two parallels meet. Lines are named as what they lead on, to be one with it in the end. */
+function drawMitre(pen: Pen, before: Parallel, after: Parallel, reach: number): void {
+  const { source, endX, endY, name } = before;
+  const x = source.bx + (endX + after.startX) * reach;
+  const y = source.by + (endY + after.startY) * reach;
+  pen.line(x, y, 1, source.turn === 0 ? name : name + 1);
+}
+
+/** Goes round as far as straight ahead of the corner: the normals turned a quarter of a circle forward. */
+function drawHalfRound(pen: Pen, before: Parallel, after: Parallel, distance: number): void {
+  const { bx: x, by: y } = before.source;
+  const aheadX = -(before.endY - after.startY);
+  const aheadY = before.endX - after.startX;
+  const size = Math.abs(distance) / Math.sqrt(aheadX * aheadX + aheadY * aheadY);
+  drawRound(pen, x, y, x + aheadX * size, y + aheadY * size, distance, before.name + 1);
 }
 
 /** Cosine of a turn above -1 up to which an edge counts as folding back on the one before: within 0.1 degree. */
@@ -61,9 +67,9 @@ function drawRound(
   toX: number,
   toY: number,
   distance: number,
-  side: number,
   name: number,
 ): void {
+  const side = Math.sign(distance);
   const radius = Math.abs(distance);
   const dx = toX - pen.x;
   const dy = toY - pen.y;

@@ -50,3 +50,12 @@ export function parallelOf(source: Edge, distance: number, name: number): Parall
       : undefined;
   return { source, startX, startY, endX, endY, edge, name };
 }
+
+/** Where what is drawn for an edge starts: at its parallel, or at the centre of an arc that has none. */
+export function startOf(
+  { edge, source, startX, startY }: Parallel,
+  distance: number,
+): { x: number; y: number } {
+  if (edge === undefined) return { x: source.cx, y: source.cy };
+  return { x: source.ax + startX * distance, y: source.ay + startY * distance };
+}

@@ -4,7 +4,7 @@ import { Pen } from "../arrangement/pen.ts";
 import { subedge } from "../arrangement/subedge.ts";
 import { drawCorner } from "./corner.ts";
 import type { OffsetOptions } from "./options.ts";
-import { type Parallel, parallelOf } from "./parallel.ts";
+import { type Parallel, parallelOf, startOf } from "./parallel.ts";
 import { type Trims, trimsOf } from "./trims.ts";
 
 /**
@@ -13,8 +13,8 @@ import { type Trims, trimsOf } from "./trims.ts";
  * The region's boundary, plus the boundary of what each edge sweeps when moved square by the distance, plus a sector
  * about each corner on its outside: the sum of these cycles winds round a point as many times as it is covered. Shared
  * sides cancel, and what is left is each edge's parallel, joined round the outside of corners and by way of the corner
- * itself on the hollow side (an arc whose centre is nearer than the distance sweeps its sector only: by way of the
- * centre). For a negative distance the same holds with sweeps taken away. (Chen and McMains, Polygon offsetting by
+ * itself on the hollow side. An arc whose centre is nearer than the distance sweeps its sector only: by way of the
+ * centre; and as the centre is on the way from corner to parallel, that way is not drawn there and back. For a negative distance the same holds with sweeps taken away. (Chen and McMains, Polygon offsetting by
  * computing winding numbers, 2005, for polygons.)
  *
  * Edges are named by twice their number, corners by the odd number after.
@@ -41,16 +41,13 @@ function drawLoop(
   starts: number[],
 ) {
   const first = loop[0]!;
-  const home = trims.start[0] ?? {
-    x: first.source.ax + first.startX * distance,
-    y: first.source.ay + first.startY * distance,
-  };
+  const home = trims.start[0] ?? startOf(first, distance);
   const pen = new Pen(home.x, home.y);
   for (let i = 0; i < loop.length; i++) {
     const here = loop[i]!;
     const after = loop[i + 1 === loop.length ? 0 : i + 1]!;
     const cut = trims.end[i];
-    drawParallel(pen, here, trims.start[i] !== undefined, cut, distance);
+    drawParallel(pen, here, trims.start[i] !== undefined, cut);
     if (cut === undefined) drawCorner(pen, here, after, distance, options);
   }
   pen.close(edges, starts);
@@ -58,18 +55,11 @@ function drawLoop(
 
 function drawParallel(
   pen: Pen,
-  parallel: Parallel,
+  { edge }: Parallel,
   cutAtStart: boolean,
   cut: { readonly x: number; readonly y: number } | undefined,
-  distance: number,
 ) {
-  const { edge, source } = parallel;
-  if (edge === undefined) {
-    pen.line(source.cx, source.cy, 1, parallel.name);
-    const x = source.bx + parallel.endX * distance;
-    pen.line(x, source.by + parallel.endY * distance, 1, parallel.name);
-    return;
-  }
+  if (edge === undefined) return;
   if (cut === undefined && !cutAtStart) pen.draw(edge);
   else pen.draw(subedge(edge, pen.x, pen.y, cut?.x ?? edge.bx, cut?.y ?? edge.by));
 }
