@@ -1,4 +1,5 @@
 import type { Edge } from "../arrangement/edge.ts";
+import { distanceToEdge } from "../intersect/distance-to-edge.ts";
 import { middleOf } from "../intersect/middle.ts";
 
 /** The point of some edges that is farthest from the nearest of others, and how far, mm. */
@@ -57,20 +58,4 @@ export function distanceToEdges(edges: readonly Edge[], x: number, y: number): n
   let least = Number.POSITIVE_INFINITY;
   for (const edge of edges) least = Math.min(least, distanceToEdge(edge, x, y));
   return least;
-}
-
-function distanceToEdge(edge: Edge, x: number, y: number): number {
-  const { ax, ay, bx, by, cx, cy, r, turn } = edge;
-  const ends = Math.sqrt(Math.min((x - ax) ** 2 + (y - ay) ** 2, (x - bx) ** 2 + (y - by) ** 2));
-  const [dx, dy] = [bx - ax, by - ay];
-  if (turn === 0) {
-    const share = ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy);
-    if (share <= 0 || share >= 1) return ends;
-    return Math.abs(dx * (y - ay) - dy * (x - ax)) / Math.sqrt(dx * dx + dy * dy);
-  }
-  // Within the arc's sector: between the rays from its centre through its ends.
-  const pastStart = ((ax - cx) * (y - cy) - (ay - cy) * (x - cx)) * turn > 0;
-  const beforeEnd = ((bx - cx) * (y - cy) - (by - cy) * (x - cx)) * turn < 0;
-  if (!pastStart || !beforeEnd) return ends;
-  return Math.abs(Math.sqrt((x - cx) ** 2 + (y - cy) ** 2) - r);
 }

@@ -1,6 +1,6 @@
 import type { Chain } from "./chain.ts";
 import { contactsOf, indexOf } from "./contacts.ts";
-import { windingsOf } from "./faces.ts";
+import { facesOf } from "./faces.ts";
 import { type Fans, fansOf } from "./fan.ts";
 import { type Run, runsOf } from "./runs.ts";
 import { verticesOf } from "./vertices.ts";
@@ -22,14 +22,23 @@ export type Arrangement = {
  * themselves in any way.
  */
 export function arrange(chain: Chain): Arrangement {
-  if (chain.edges.length === 0) return { runs: [], fans: new Map(), windings: new Int32Array() };
+  const arrangement = arrangeUpTo(chain, Number.POSITIVE_INFINITY);
+  return arrangement === "crowded" ? nothing : arrangement;
+}
+
+const nothing: Arrangement = { runs: [], fans: new Map(), windings: new Int32Array() };
+
+/** The same, but given up as `crowded` where edges are cut at more than `most` places. */
+export function arrangeUpTo(chain: Chain, most: number): Arrangement | "crowded" {
+  if (chain.edges.length === 0) return nothing;
   const index = indexOf(chain.edges);
-  const contacts = contactsOf(chain, index);
+  const contacts = contactsOf(chain, index, most);
+  if (contacts.cuts.length > 2 * most) return "crowded";
   const runs = runsOf(chain, contacts, verticesOf(chain.edges, contacts));
   const fans = fansOf(runs);
   const edges = runs.flatMap((run) => run.edges);
-  if (edges.length === 0) return { runs: [], fans, windings: new Int32Array() };
+  if (edges.length === 0) return nothing;
   const uncut =
     contacts.cuts.length === 0 && contacts.joined.length === 0 && edges.length === chain.edges.length;
-  return { runs, fans, windings: windingsOf(runs, fans, edges, uncut ? index : indexOf(edges)) };
+  return { runs, ...facesOf(runs, fans, edges, uncut ? index : indexOf(edges)) };
 }

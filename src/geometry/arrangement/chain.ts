@@ -10,7 +10,7 @@ export type Chain = { readonly edges: readonly Edge[]; readonly starts: readonly
 
 /**
  * Closed paths as a chain, moved by (-ox, -oy), each edge with the given weight and named from `source` on. Edges
- * shorter than `tolerance.snap` are left out and their neighbours meet.
+ * shorter than `tolerance.tiny` are left out and their neighbours meet.
  */
 export function chainOf(paths: readonly Path[], ox: number, oy: number, weight = 1, source = 0): Chain {
   const edges: Edge[] = [];

@@ -27,8 +27,8 @@ export function indexOf(edges: readonly Edge[]): Flatbush {
   return index;
 }
 
-/** All contacts between edges of a chain. */
-export function contactsOf(chain: Chain, index: Flatbush): Contacts {
+/** All contacts between edges of a chain, or some of them where there are more than `most`. */
+export function contactsOf(chain: Chain, index: Flatbush, most = Number.POSITIVE_INFINITY): Contacts {
   const { edges } = chain;
   const next = nextInLoop(chain);
   const count = edges.length;
@@ -58,7 +58,7 @@ export function contactsOf(chain: Chain, index: Flatbush): Contacts {
     }
   };
 
-  for (let i = 0; i < count; i++) {
+  for (let i = 0; i < count && cuts.length <= 2 * most; i++) {
     const edge = edges[i]!;
     index.search(edge.minX - snap, edge.minY - snap, edge.maxX + snap, edge.maxY + snap, (j) => {
       if (j > i) {

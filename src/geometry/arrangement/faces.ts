@@ -1,42 +1,54 @@
 import type Flatbush from "flatbush";
 import type { Edge } from "./edge.ts";
-import type { Fans, Half } from "./fan.ts";
+import type { Fans } from "./fan.ts";
 import type { Run } from "./runs.ts";
+import { settledFans } from "./settled-fans.ts";
 import { windingBeside } from "./winding.ts";
 
+/** The windings of an arrangement's faces, and its fans with their order settled by them. */
+export type Faces = { readonly fans: Fans; readonly windings: Int32Array };
+
 /**
- * The winding to the left of each half of each run. Found once for each ring of halves round a face, so that whatever
- * is kept by it closes: at a vertex, the windings of the sectors between the edges are those of rings.
+ * The winding to the left of each half of each run. It is the same for each ring of halves round a face, so that whatever
+ * is kept by it closes: at a vertex, the windings of the sectors between the edges are those of rings. Each run is looked
+ * at by itself, and a ring has the winding that most of its length was found to have.
  */
-export function windingsOf(
-  runs: readonly Run[],
-  fans: Fans,
-  edges: readonly Edge[],
-  index: Flatbush,
-): Int32Array {
-  const ringOf = ringsOf(runs, fans);
-  const firstEdge = firstEdges(runs);
-  const longest = new Map<number, Longest>();
+export function facesOf(runs: readonly Run[], fans: Fans, edges: readonly Edge[], index: Flatbush): Faces {
+  const lengths: number[] = [];
+  const lefts: (number | undefined)[] = [];
+  let first = 0;
+  for (const run of runs) {
+    const { edge, length } = longestIn(run, first);
+    first += run.edges.length;
+    lengths.push(length);
+    lefts.push(leftOf(edges, index, edge));
+  }
+  const settled = settledFans(fans, runs, lefts);
+  const ringOf = ringsOf(runs, settled);
+  const votes = new Map<number, Map<number, number>>();
   runs.forEach((run, k) => {
-    const found = longestIn(run, firstEdge[k]!);
-    for (const half of [2 * k, 2 * k + 1]) {
-      const ring = ringOf[half]!;
-      const before = longest.get(ring);
-      if (before === undefined || found.chord > before.chord) longest.set(ring, { ...found, half });
-    }
+    const left = lefts[k];
+    if (left === undefined) return;
+    vote(votes, ringOf[2 * k]!, left, lengths[k]!);
+    vote(votes, ringOf[2 * k + 1]!, left - run.weight, lengths[k]!);
   });
   const known = new Map<number, number>();
-  const doubtful: number[] = [];
-  for (const [ring, { half, edge }] of longest) {
-    const winding = leftOf(edges, index, edge, half, runs[half >> 1]!.weight);
-    if (winding === undefined) doubtful.push(ring);
-    else known.set(ring, winding);
-  }
-  if (doubtful.length > 0) settle(doubtful, known, runs, ringOf);
-  return Int32Array.from(ringOf, (ring) => known.get(ring)!);
+  for (const [ring, found] of votes) known.set(ring, mostOf(found));
+  spread(known, runs, ringOf);
+  return { fans: settled, windings: Int32Array.from(ringOf, (ring) => known.get(ring) ?? 0) };
 }
 
-type Longest = { readonly half: Half; readonly edge: number; readonly chord: number };
+function vote(votes: Map<number, Map<number, number>>, ring: number, winding: number, length: number) {
+  const found = votes.get(ring);
+  if (found === undefined) votes.set(ring, new Map([[winding, length]]));
+  else found.set(winding, (found.get(winding) ?? 0) + length);
+}
+
+function mostOf(found: ReadonlyMap<number, number>): number {
+  let [best, most] = [0, -1];
+  for (const [winding, length] of found) if (length > most) [best, most] = [winding, length];
+  return best;
+}
 
 /** For each half the ring of halves that go round the same face with it; a ring is named by its first half. */
 function ringsOf(runs: readonly Run[], fans: Fans): Int32Array {
@@ -52,57 +64,37 @@ function ringsOf(runs: readonly Run[], fans: Fans): Int32Array {
   return ringOf;
 }
 
-/** The number of each run's first edge, runs laid end to end. */
-function firstEdges(runs: readonly Run[]): number[] {
-  let count = 0;
-  return runs.map((run) => {
-    const first = count;
-    count += run.edges.length;
-    return first;
-  });
-}
-
-function longestIn(run: Run, first: number): Longest {
-  let chord = -1;
-  let edge = first;
+/** The number of a run's longest edge, counted on from `first`, and the length of the run's chords together. */
+function longestIn(run: Run, first: number): { readonly edge: number; readonly length: number } {
+  let [longest, edge, length] = [-1, first, 0];
   for (let i = 0; i < run.edges.length; i++) {
     const { ax, ay, bx, by } = run.edges[i]!;
-    const long = (bx - ax) ** 2 + (by - ay) ** 2;
-    if (long > chord) [chord, edge] = [long, first + i];
+    const chord = Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
+    length += chord;
+    if (chord > longest) [longest, edge] = [chord, first + i];
   }
-  return { half: 0, edge, chord };
+  return { edge, length };
 }
 
-/** The winding left of a half, tried at a few places of one edge; undefined where all of them are too near others. */
-function leftOf(
-  edges: readonly Edge[],
-  index: Flatbush,
-  edge: number,
-  half: Half,
-  weight: number,
-): number | undefined {
+/** The winding left of an edge, tried at a few places of it; undefined where all of them are too near others. */
+function leftOf(edges: readonly Edge[], index: Flatbush, edge: number): number | undefined {
   for (const share of [0.5, 0.31, 0.73]) {
     const { winding, doubtful } = windingBeside(edges, index, edge, share);
-    if (!doubtful) return half % 2 === 0 ? winding : winding - weight;
+    if (!doubtful) return winding;
   }
   return undefined;
 }
 
 /** Rings too thin to be looked at take their winding from across one of their edges. */
-function settle(
-  doubtful: readonly number[],
-  known: Map<number, number>,
-  runs: readonly Run[],
-  ringOf: Int32Array,
-) {
-  for (let round = 0; round < doubtful.length && known.size > 0; round++) {
+function spread(known: Map<number, number>, runs: readonly Run[], ringOf: Int32Array) {
+  let before = -1;
+  while (known.size !== before) {
+    before = known.size;
     for (let half = 0; half < ringOf.length; half++) {
       if (known.has(ringOf[half]!)) continue;
       const over = known.get(ringOf[half ^ 1]!);
       const step = half % 2 === 0 ? runs[half >> 1]!.weight : -runs[half >> 1]!.weight;
       if (over !== undefined) known.set(ringOf[half]!, over + step);
     }
-    if (doubtful.every((ring) => known.has(ring))) return;
   }
-  for (const ring of doubtful) if (!known.has(ring)) known.set(ring, 0);
 }

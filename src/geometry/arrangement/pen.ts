@@ -2,7 +2,7 @@ import { tolerance } from "../tolerance.ts";
 import { arcEdge, type Edge, lineEdge } from "./edge.ts";
 
 /**
- * Draws one closed loop of edges, mm. `x`, `y` is where it stands. An edge whose end is nearer than `tolerance.snap` is
+ * Draws one closed loop of edges, mm. `x`, `y` is where it stands. An edge whose end is nearer than `tolerance.tiny` is
  * not drawn, and the next one starts where the pen stands, so that a loop never has a gap and strays less than that.
  */
 export class Pen {
@@ -21,7 +21,7 @@ export class Pen {
 
   /** Draw an edge that starts here. */
   draw(edge: Edge): void {
-    if (Math.abs(edge.bx - this.x) < tolerance.snap && Math.abs(edge.by - this.y) < tolerance.snap) return;
+    if (Math.abs(edge.bx - this.x) < tolerance.tiny && Math.abs(edge.by - this.y) < tolerance.tiny) return;
     const meets = edge.ax === this.x && edge.ay === this.y;
     this.edges.push(meets ? edge : withEnds(edge, this.x, this.y, edge.bx, edge.by));
     this.x = edge.bx;

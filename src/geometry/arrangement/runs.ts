@@ -1,7 +1,7 @@
-import { tolerance } from "../tolerance.ts";
 import { type Chain, nextInLoop } from "./chain.ts";
 import type { Contacts } from "./contacts.ts";
 import type { Edge } from "./edge.ts";
+import { mergedRuns } from "./merged-runs.ts";
 import { subedge } from "./subedge.ts";
 import type { Vertices } from "./vertices.ts";
 
@@ -32,7 +32,7 @@ export function runsOf(chain: Chain, contacts: Contacts, vertices: Vertices): Ru
       addSteps(steps, edges[i]!, vertices.root(i), cutsOf.get(i), vertices.root(next[i]!), vertices);
     addRuns(runs, steps, vertices);
   }
-  return merged(runs);
+  return mergedRuns(runs);
 }
 
 /** For each edge that is cut, its vertices in order along it. */
@@ -94,36 +94,4 @@ function addRuns(runs: Run[], steps: readonly Step[], vertices: Vertices) {
     edges = [];
     from = step.to;
   }
-}
-
-/** Runs that lie on one another made one; those whose weights cancel are gone. */
-function merged(runs: readonly Run[]): Run[] {
-  const kept: Run[] = [];
-  const between = new Map<string, number[]>();
-  for (const run of runs) {
-    if (run.from < 0 || run.edges.length > 1) {
-      kept.push(run);
-      continue;
-    }
-    const key = run.from < run.to ? `${run.from} ${run.to}` : `${run.to} ${run.from}`;
-    const others = between.get(key) ?? [];
-    const same = others.find((k) => coincide(kept[k]!, run));
-    if (same === undefined) {
-      between.set(key, [...others, kept.length]);
-      kept.push(run);
-      continue;
-    }
-    const first = kept[same]!;
-    const weight = first.weight + (first.from === run.from ? run.weight : -run.weight);
-    kept[same] = { ...first, edges: [{ ...first.edges[0]!, weight }], weight };
-  }
-  return kept.filter((run) => run.weight !== 0);
-}
-
-/** Whether two single edges between the same vertices rise equally high over their chord. */
-function coincide(a: Run, b: Run): boolean {
-  const [p, q] = [a.edges[0]!, b.edges[0]!];
-  const chord = Math.sqrt((p.bx - p.ax) ** 2 + (p.by - p.ay) ** 2);
-  const way = a.from === b.from ? 1 : -1;
-  return (Math.abs(p.bulge - way * q.bulge) * chord) / 2 < 4 * tolerance.snap;
 }

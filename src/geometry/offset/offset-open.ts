@@ -27,7 +27,7 @@ export type OpenOffset =
  * rounded, or mitred where asked. `ok` with one path, open unless the source closes a loop; `split` when parts of it come
  * too near another part of the source; `collapsed` when nothing is far enough from it; `invalid` when points are bad or
  * the path is closed (`zero-length`, `not-finite` …: `Problem`). A path that crosses itself is good. Every point of a
- * rounded result is |distance| from the source within `tolerance.exact`, and none nearer; a distance under `tolerance.snap` is none.
+ * rounded result is |distance| from the source within `tolerance.exact`, and none nearer; a distance under that is none.
  */
 export function offsetOpen(path: Path, distance: number, options: OffsetOptions = {}): OpenOffset {
   const problems = pointProblems({ ...path, closed: false }, 0).filter(
@@ -36,7 +36,7 @@ export function offsetOpen(path: Path, distance: number, options: OffsetOptions 
   if (path.closed) problems.push({ code: "closed", path: 0, index: 0 });
   if (!Number.isFinite(distance)) problems.push({ code: "not-finite", path: 0, index: 0 });
   if (problems.length > 0) return { outcome: "invalid", problems };
-  if (Math.abs(distance) < tolerance.snap) return { outcome: "ok", path };
+  if (Math.abs(distance) < tolerance.exact) return { outcome: "ok", path };
   const { x, y } = path.points[0]!;
   // There and back round nothing: the way there has its right side out, the way back the left.
   const thereAndBack = chainOf([{ closed: true, points: bothWays(path) }], x, y);

@@ -22,7 +22,7 @@ export type PathOffset =
  * have to be gone round are rounded, or mitred where asked. `ok` with one counter-clockwise path; `split` when the result
  * has several outlines, as pieces with holes; `collapsed` when nothing is left; `invalid` when the input is open, has bad
  * points or crosses itself, or the distance is not finite. Every point of a rounded result is |distance| from the input
- * within `tolerance.exact`, and none nearer; a distance under `tolerance.snap` is none. What would be thinner than `tolerance.snap` is not there. Holes are not
+ * within `tolerance.exact`, and none nearer; a distance under that is none. What would be thinner than `tolerance.snap` is not there. Holes are not
  * looked at: offset a region for that.
  */
 export function offsetPath(path: Path, distance: number, options: OffsetOptions = {}): PathOffset {
@@ -30,7 +30,7 @@ export function offsetPath(path: Path, distance: number, options: OffsetOptions 
   if (!Number.isFinite(distance)) problems.push({ code: "not-finite", path: 0, index: 0 });
   if (problems.length > 0) return { outcome: "invalid", problems };
   const oriented = signedArea(path) > 0 ? path : reversedPath(path);
-  if (Math.abs(distance) < tolerance.snap) return { outcome: "ok", path: oriented };
+  if (Math.abs(distance) < tolerance.exact) return { outcome: "ok", path: oriented };
   const region = offsetOutlines([oriented], distance, options);
   const [only, more] = outlinesOf(region);
   if (only === undefined) return { outcome: "collapsed" };

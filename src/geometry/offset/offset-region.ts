@@ -20,14 +20,14 @@ export type RegionOffset =
  * pieces and as many holes as the source; `split` when pieces or holes parted, joined, vanished or closed, while something
  * is left; `collapsed` when nothing is left, and for the empty region; `invalid` when the region is not good
  * (`validateRegion`) or the distance not finite. Every point of a rounded result is |distance| from the source's outlines
- * within `tolerance.exact`, and none nearer; a distance under `tolerance.snap` is none.
+ * within `tolerance.exact`, and none nearer; a distance under that is none.
  */
 export function offsetRegion(region: Region, distance: number, options: OffsetOptions = {}): RegionOffset {
   const problems = validateRegion(region).filter(({ code }) => code !== "repeated-point");
   if (!Number.isFinite(distance)) problems.push({ code: "not-finite", path: 0, index: 0 });
   if (problems.length > 0) return { outcome: "invalid", problems };
   if (region.length === 0) return { outcome: "collapsed" };
-  if (Math.abs(distance) < tolerance.snap) return { outcome: "ok", region };
+  if (Math.abs(distance) < tolerance.exact) return { outcome: "ok", region };
   const result = offsetOutlines(outlinesOf(region), distance, options);
   if (result.length === 0) return { outcome: "collapsed" };
   const alike = result.length === region.length && holesIn(result) === holesIn(region);
