@@ -23,7 +23,7 @@ export function offsetOutlines(
 ): Region {
   const { x, y } = outlines[0]!.points[0]!;
   const raw = rawChain(chainOf(outlines, x, y), distance, completed(options));
-  const most = halvings > 0 ? 8 * raw.edges.length + 1_000 : Number.POSITIVE_INFINITY;
+  const most = halvings > 0 ? 3 * raw.edges.length + 500 : Number.POSITIVE_INFINITY;
   const arrangement = arrangeUpTo(raw, most);
   if (arrangement !== "crowded")
     return regionFrom(
