@@ -4,7 +4,7 @@ import type { Path } from "../../src/geometry/path.ts";
 import { outlinesOf } from "../../src/geometry/region.ts";
 import { body, outlines } from "../geometry/outlines/outlines.ts";
 import { drawingOutline, engineOffset } from "./outline-makers.ts";
-import { median, timePairs } from "./pairs.ts";
+import { median, timePairs, warmUp } from "./pairs.ts";
 import type { Row } from "./row.ts";
 
 /** What each named outline is offset by, mm. */
@@ -64,12 +64,13 @@ function growthRows(): Row[] {
   const sizes = [100, 300, 1_000, 2_000, 3_000, 10_000];
   const bodies = sizes.map((size) => body(size));
   const times = sizes.map((): number[] => []);
+  for (const path of bodies) warmUp(() => offsetPath(path, 6), 300);
   for (let round = 0; round < 12; round++) {
     sizes.forEach((size, k) => {
       const often = Math.ceil(10_000 / size);
       const start = performance.now();
       for (let i = 0; i < often; i++) offsetPath(bodies[k]!, 6);
-      if (round > 1) times[k]!.push((performance.now() - start) / often);
+      times[k]!.push((performance.now() - start) / often);
     });
   }
   const first = median(times[0]!);

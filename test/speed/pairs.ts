@@ -2,13 +2,17 @@
 export type Pair = { readonly ours: number; readonly other: number; readonly threw?: string };
 
 /**
- * Times two things in turn so that whatever else the machine does weighs on both alike. Each is run until it is warm,
- * ours at least `least` ms long in each round.
+ * Times two things in turn so that whatever else the machine does weighs on both alike. Ours is warm (done for `warmth`
+ * ms) before the first round, and each round is at least `least` ms of it; the other has been done once.
  */
-export function timePairs(ours: () => unknown, other: () => unknown, rounds: number, least = 5): Pair {
-  const often = repeatsFor(ours, least);
+export function timePairs(
+  ours: () => unknown,
+  other: () => unknown,
+  rounds: number,
+  least = 20,
+  warmth = 400,
+): Pair {
   let threw: string | undefined;
-  const [mine, theirs]: [number[], number[]] = [[], []];
   const start = performance.now();
   try {
     other();
@@ -16,12 +20,22 @@ export function timePairs(ours: () => unknown, other: () => unknown, rounds: num
     threw = error instanceof Error ? error.message : String(error);
   }
   const seldom = Math.max(1, Math.floor(least / (performance.now() - start)));
+  warmUp(ours, warmth);
+  if (threw === undefined && seldom > 1) warmUp(other, warmth);
+  const often = repeatsFor(ours, least);
+  const [mine, theirs]: [number[], number[]] = [[], []];
   for (let round = 0; round < rounds; round++) {
     mine.push(timeOf(ours, often));
     if (threw === undefined) theirs.push(timeOf(other, seldom));
   }
   const pair = { ours: median(mine), other: median(theirs) };
   return threw === undefined ? pair : { ...pair, threw };
+}
+
+/** Does a thing again and again for so many ms. */
+export function warmUp(task: () => unknown, warmth: number): void {
+  const start = performance.now();
+  while (performance.now() - start < warmth) task();
 }
 
 /** How often a thing has to be done to take that many ms when warm; bounded. */

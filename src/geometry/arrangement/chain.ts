@@ -1,6 +1,6 @@
 import type { Path } from "../path.ts";
 import { type Edge, edgeBetween } from "./edge.ts";
-import { Pen } from "./pen.ts";
+import { closeLoop, drawEdge, penAt } from "./pen.ts";
 
 /**
  * Closed loops of edges. `starts` are the positions in `edges` where a loop begins; each loop runs to the next start,
@@ -19,12 +19,12 @@ export function chainOf(paths: readonly Path[], ox: number, oy: number, weight =
   for (const { points } of paths) {
     const first = points[0];
     if (first === undefined) continue;
-    const pen = new Pen(first.x - ox, first.y - oy);
+    const pen = penAt(first.x - ox, first.y - oy);
     for (let i = 0; i < points.length; i++) {
       const to = i + 1 < points.length ? points[i + 1]! : first;
-      pen.draw(edgeBetween(pen.x, pen.y, to.x - ox, to.y - oy, points[i]!.bulge, weight, name + i));
+      drawEdge(pen, edgeBetween(pen.x, pen.y, to.x - ox, to.y - oy, points[i]!.bulge, weight, name + i));
     }
-    pen.close(edges, starts);
+    closeLoop(pen, edges, starts);
     name += points.length;
   }
   return { edges, starts };

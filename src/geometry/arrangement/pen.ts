@@ -2,46 +2,47 @@ import { tolerance } from "../tolerance.ts";
 import { arcEdge, type Edge, lineEdge } from "./edge.ts";
 
 /**
- * Draws one closed loop of edges, mm. `x`, `y` is where it stands. An edge whose end is nearer than `tolerance.tiny` is
- * not drawn, and the next one starts where the pen stands, so that a loop never has a gap and strays less than that.
+ * One closed loop of edges while it is drawn, mm: where it began, where the pen stands, and the edges so far. It never
+ * leaves the function that draws with it.
  */
-export class Pen {
-  readonly edges: Edge[] = [];
+export type Pen = {
+  readonly edges: Edge[];
   readonly homeX: number;
   readonly homeY: number;
   x: number;
   y: number;
+};
 
-  constructor(x: number, y: number) {
-    this.homeX = x;
-    this.homeY = y;
-    this.x = x;
-    this.y = y;
-  }
+/** A pen set down at a place. */
+export function penAt(x: number, y: number): Pen {
+  return { edges: [], homeX: x, homeY: y, x, y };
+}
 
-  /** Draw an edge that starts here. */
-  draw(edge: Edge): void {
-    if (Math.abs(edge.bx - this.x) < tolerance.tiny && Math.abs(edge.by - this.y) < tolerance.tiny) return;
-    const meets = edge.ax === this.x && edge.ay === this.y;
-    this.edges.push(meets ? edge : withEnds(edge, this.x, this.y, edge.bx, edge.by));
-    this.x = edge.bx;
-    this.y = edge.by;
-  }
+/**
+ * Draw an edge that starts where the pen stands. One whose end is nearer than `tolerance.tiny` is not drawn, and the next
+ * one starts where the pen stands, so that a loop never has a gap and strays less than that.
+ */
+export function drawEdge(pen: Pen, edge: Edge): void {
+  if (Math.abs(edge.bx - pen.x) < tolerance.tiny && Math.abs(edge.by - pen.y) < tolerance.tiny) return;
+  const meets = edge.ax === pen.x && edge.ay === pen.y;
+  pen.edges.push(meets ? edge : withEnds(edge, pen.x, pen.y, edge.bx, edge.by));
+  pen.x = edge.bx;
+  pen.y = edge.by;
+}
 
-  /** Draw a line to a place. */
-  line(x: number, y: number, weight: number, source: number): void {
-    this.draw(lineEdge(this.x, this.y, x, y, weight, source));
-  }
+/** Draw a line to a place. */
+export function drawLine(pen: Pen, x: number, y: number, weight: number, source: number): void {
+  drawEdge(pen, lineEdge(pen.x, pen.y, x, y, weight, source));
+}
 
-  /** End the loop where it began, and put it behind `all`. A loop of one edge or none is nothing. */
-  close(all: Edge[], starts: number[]): void {
-    const last = this.edges.at(-1);
-    if (last === undefined || this.edges.length < 2) return;
-    if (last.bx !== this.homeX || last.by !== this.homeY)
-      this.edges[this.edges.length - 1] = withEnds(last, last.ax, last.ay, this.homeX, this.homeY);
-    starts.push(all.length);
-    for (const edge of this.edges) all.push(edge);
-  }
+/** End the loop where it began, and put it behind `all`. A loop of one edge or none is nothing. */
+export function closeLoop({ edges, homeX, homeY }: Pen, all: Edge[], starts: number[]): void {
+  const last = edges.at(-1);
+  if (last === undefined || edges.length < 2) return;
+  if (last.bx !== homeX || last.by !== homeY)
+    edges[edges.length - 1] = withEnds(last, last.ax, last.ay, homeX, homeY);
+  starts.push(all.length);
+  for (const edge of edges) all.push(edge);
 }
 
 /** An edge whose ends are moved by less than the tolerance, on its circle as before. */

@@ -1,5 +1,5 @@
 import { arcEdge } from "../arrangement/edge.ts";
-import type { Pen } from "../arrangement/pen.ts";
+import { drawEdge, drawLine, type Pen } from "../arrangement/pen.ts";
 import { tolerance } from "../tolerance.ts";
 import type { OffsetOptions } from "./options.ts";
 import { type Parallel, startOf } from "./parallel.ts";
@@ -26,9 +26,10 @@ export function drawCorner(
     Math.abs((after.startY - before.endY) * distance) < tolerance.snap;
   const cosine = before.endX * after.startX + before.endY * after.startY;
   const folds = cosine < -1 + foldedBack;
-  if (!tangent && !folds && isHollow(before, after, distance)) pen.line(x, y, 1, name);
+  if (!tangent && !folds && isHollow(before, after, distance)) drawLine(pen, x, y, 1, name);
   else if (!tangent) {
-    if (before.edge === undefined) pen.line(x + before.endX * distance, y + before.endY * distance, 1, name);
+    if (before.edge === undefined)
+      drawLine(pen, x + before.endX * distance, y + before.endY * distance, 1, name);
     if (options.corners === "mitre" && !folds && 2 <= options.mitreLimit ** 2 * (1 + cosine))
       drawMitre(pen, before, after, distance / (1 + cosine));
     else {
@@ -36,7 +37,7 @@ export function drawCorner(
       drawRound(pen, x, y, x + after.startX * distance, y + after.startY * distance, distance, name);
     }
   }
-  pen.line(to.x, to.y, 1, after.source.turn === 0 ? after.name : name);
+  drawLine(pen, to.x, to.y, 1, after.source.turn === 0 ? after.name : name);
 }
 
 /** Leads on to where the two parallels meet. Lines are named as what they lead on, to be one with it in the end. */
@@ -44,7 +45,7 @@ function drawMitre(pen: Pen, before: Parallel, after: Parallel, reach: number): 
   const { source, endX, endY, name } = before;
   const x = source.bx + (endX + after.startX) * reach;
   const y = source.by + (endY + after.startY) * reach;
-  pen.line(x, y, 1, source.turn === 0 ? name : name + 1);
+  drawLine(pen, x, y, 1, source.turn === 0 ? name : name + 1);
 }
 
 /** Goes round as far as straight ahead of the corner: the normals turned a quarter of a circle forward. */
@@ -78,5 +79,5 @@ function drawRound(
   const cosine = sine === 0 ? 1 : Math.max(0, (side * cross) / (2 * sine * radius * radius));
   const bulge = (side * sine) / (1 + cosine);
   if (bulge === 0) return;
-  pen.draw(arcEdge(pen.x, pen.y, toX, toY, bulge, x, y, radius, 1, name));
+  drawEdge(pen, arcEdge(pen.x, pen.y, toX, toY, bulge, x, y, radius, 1, name));
 }

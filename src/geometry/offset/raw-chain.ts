@@ -1,6 +1,6 @@
 import type { Chain } from "../arrangement/chain.ts";
 import type { Edge } from "../arrangement/edge.ts";
-import { Pen } from "../arrangement/pen.ts";
+import { closeLoop, drawEdge, type Pen, penAt } from "../arrangement/pen.ts";
 import { subedge } from "../arrangement/subedge.ts";
 import { drawCorner } from "./corner.ts";
 import type { OffsetOptions } from "./options.ts";
@@ -42,7 +42,7 @@ function drawLoop(
 ) {
   const first = loop[0]!;
   const home = trims.start[0] ?? startOf(first, distance);
-  const pen = new Pen(home.x, home.y);
+  const pen = penAt(home.x, home.y);
   for (let i = 0; i < loop.length; i++) {
     const here = loop[i]!;
     const after = loop[i + 1 === loop.length ? 0 : i + 1]!;
@@ -50,7 +50,7 @@ function drawLoop(
     drawParallel(pen, here, trims.start[i] !== undefined, cut);
     if (cut === undefined) drawCorner(pen, here, after, distance, options);
   }
-  pen.close(edges, starts);
+  closeLoop(pen, edges, starts);
 }
 
 function drawParallel(
@@ -60,6 +60,6 @@ function drawParallel(
   cut: { readonly x: number; readonly y: number } | undefined,
 ) {
   if (edge === undefined) return;
-  if (cut === undefined && !cutAtStart) pen.draw(edge);
-  else pen.draw(subedge(edge, pen.x, pen.y, cut?.x ?? edge.bx, cut?.y ?? edge.by));
+  if (cut === undefined && !cutAtStart) drawEdge(pen, edge);
+  else drawEdge(pen, subedge(edge, pen.x, pen.y, cut?.x ?? edge.bx, cut?.y ?? edge.by));
 }
