@@ -34,11 +34,20 @@ export function arrangeUpTo(chain: Chain, most: number): Arrangement | "crowded"
   const index = indexOf(chain.edges);
   const contacts = contactsOf(chain, index, most);
   if (contacts.cuts.length > 2 * most) return "crowded";
+  if (contacts.cuts.length === 0 && contacts.joined.length === 0) {
+    const runs = wholeLoops(chain);
+    return { runs, ...facesOf(runs, nothing.fans, chain.edges, index) };
+  }
   const runs = runsOf(chain, contacts, verticesOf(chain.edges, contacts));
-  const fans = fansOf(runs);
   const edges = runs.flatMap((run) => run.edges);
   if (edges.length === 0) return nothing;
-  const uncut =
-    contacts.cuts.length === 0 && contacts.joined.length === 0 && edges.length === chain.edges.length;
-  return { runs, ...facesOf(runs, fans, edges, uncut ? index : indexOf(edges)) };
+  return { runs, ...facesOf(runs, fansOf(runs), edges, indexOf(edges)) };
+}
+
+/** Loops that meet nothing, each a run by itself. */
+function wholeLoops({ edges, starts }: Chain): Run[] {
+  return starts.map((start, k) => {
+    const loop = edges.slice(start, starts[k + 1] ?? edges.length);
+    return { from: -1, to: -1, edges: loop, weight: loop[0]!.weight };
+  });
 }

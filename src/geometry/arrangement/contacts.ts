@@ -61,7 +61,7 @@ export function contactsOf(chain: Chain, index: Flatbush, most = Number.POSITIVE
   for (let i = 0; i < count && cuts.length <= 2 * most; i++) {
     const edge = edges[i]!;
     index.search(edge.minX - snap, edge.minY - snap, edge.maxX + snap, edge.maxY + snap, (j) => {
-      if (j > i) {
+      if (j > i && !(next[i] === j && meetInCorner(edge, edges[j]!))) {
         const { points } = meetEdges(edge, edges[j]!);
         for (let k = 0; k < points.length; k += 2) note(i, j, points[k]!, points[k + 1]!);
       }
@@ -69,4 +69,14 @@ export function contactsOf(chain: Chain, index: Flatbush, most = Number.POSITIVE
     });
   }
   return { x, y, cuts, joined };
+}
+
+/**
+ * Whether the extents of an edge and of the next one meet in one point only, or nearly: then they have their join in
+ * common and nothing else, and most neighbours need no closer look.
+ */
+function meetInCorner(a: Edge, b: Edge): boolean {
+  const wide = Math.min(a.maxX, b.maxX) - Math.max(a.minX, b.minX);
+  const high = Math.min(a.maxY, b.maxY) - Math.max(a.minY, b.minY);
+  return wide <= tolerance.snap && high <= tolerance.snap;
 }

@@ -25,7 +25,8 @@ export function outlinesWhere(
       trail.push(half);
       half = following(half, runs, fans, kept, first);
     }
-    for (const part of partedAtVertices(trail, runs)) loops.push(part.flatMap((half) => edgesOf(half, runs)));
+    for (const part of partedAtVertices(trail, runs))
+      loops.push(part.length === 1 ? edgesOf(part[0]!, runs) : part.flatMap((half) => edgesOf(half, runs)));
   }
   return loops;
 }

@@ -2,6 +2,7 @@ import type { Path, PathPoint } from "../path.ts";
 import type { Piece, Region } from "../region.ts";
 import { tolerance } from "../tolerance.ts";
 import type { Edge } from "./edge.ts";
+import { loopArea } from "./loop-area.ts";
 import type { Loop } from "./outline.ts";
 import { rejoined } from "./rejoin.ts";
 import { windingOf } from "./winding.ts";
@@ -14,7 +15,10 @@ type Measured = { readonly loop: Loop; readonly area: number };
  * counter-clockwise one round it. Loops thinner than `tolerance.snap` are nothing.
  */
 export function regionFrom(loops: readonly Loop[], ox: number, oy: number): Region {
-  const measured = loops.map(rejoined).map(measure).filter(isMore);
+  const measured = loops
+    .map(rejoined)
+    .map((loop) => ({ loop, area: loopArea(loop) }))
+    .filter(isMore);
   const outers = measured.filter(({ area }) => area > 0).sort((a, b) => a.area - b.area);
   const holes = measured.filter(({ area }) => area < 0);
   const holesOf = new Map<Measured, Path[]>(outers.map((outer) => [outer, []]));
@@ -23,20 +27,6 @@ export function regionFrom(loops: readonly Loop[], ox: number, oy: number): Regi
     if (home !== undefined) holesOf.get(home)!.push(pathOf(hole.loop, ox, oy));
   }
   return outers.map((outer): Piece => ({ outer: pathOf(outer.loop, ox, oy), holes: holesOf.get(outer)! }));
-}
-
-/** Area by Green's theorem about the loop's own first point; an arc adds its cap: r²(sweep - sin sweep)/2. */
-function measure(loop: Loop): Measured {
-  const { ax: x, ay: y } = loop[0]!;
-  let twice = 0;
-  for (const edge of loop) {
-    twice += (edge.ax - x) * (edge.by - y) - (edge.ay - y) * (edge.bx - x);
-    if (edge.turn !== 0) {
-      const sweep = 4 * Math.atan(edge.bulge);
-      twice += edge.r * edge.r * (sweep - Math.sin(sweep));
-    }
-  }
-  return { loop, area: twice / 2 };
 }
 
 /** Whether a loop is more than a sliver as thin as the tolerance. */

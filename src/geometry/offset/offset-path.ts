@@ -1,11 +1,11 @@
-import { signedArea } from "../measure.ts";
+import { chainOf } from "../arrangement/chain.ts";
 import type { Path } from "../path.ts";
 import { outlinesOf, type Region } from "../region.ts";
 import { reversedPath } from "../reversed-path.ts";
 import { tolerance } from "../tolerance.ts";
 import type { Problem } from "../validate/problem.ts";
-import { validateOutline } from "../validate/validate-path.ts";
-import { offsetOutlines } from "./offset-outlines.ts";
+import { soundOutline } from "../validate/sound-outline.ts";
+import { offsetChain } from "./offset-outlines.ts";
 import type { OffsetOptions } from "./options.ts";
 
 /** What became of the offset of one closed path. */
@@ -26,12 +26,15 @@ export type PathOffset =
  * looked at: offset a region for that.
  */
 export function offsetPath(path: Path, distance: number, options: OffsetOptions = {}): PathOffset {
-  const problems = validateOutline(path).filter(({ code }) => code !== "repeated-point");
+  const { problems: found, chain, area } = soundOutline(path);
+  const problems = found.filter(({ code }) => code !== "repeated-point");
   if (!Number.isFinite(distance)) problems.push({ code: "not-finite", path: 0, index: 0 });
   if (problems.length > 0) return { outcome: "invalid", problems };
-  const oriented = signedArea(path) > 0 ? path : reversedPath(path);
-  if (Math.abs(distance) < tolerance.exact) return { outcome: "ok", path: oriented };
-  const region = offsetOutlines([oriented], distance, options);
+  if (Math.abs(distance) < tolerance.exact)
+    return { outcome: "ok", path: area > 0 ? path : reversedPath(path) };
+  const { x, y } = path.points[0]!;
+  const oriented = area > 0 ? chain : chainOf([reversedPath(path)], x, y);
+  const region = offsetChain(oriented, x, y, distance, options);
   const [only, more] = outlinesOf(region);
   if (only === undefined) return { outcome: "collapsed" };
   return more === undefined ? { outcome: "ok", path: only } : { outcome: "split", region };

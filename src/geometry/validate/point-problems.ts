@@ -1,4 +1,4 @@
-import type { Path } from "../path.ts";
+import type { Path, PathPoint } from "../path.ts";
 import { tolerance } from "../tolerance.ts";
 import type { Problem } from "./problem.ts";
 
@@ -10,20 +10,25 @@ export function pointProblems({ closed, points }: Path, which: number): Problem[
   const problems: Problem[] = [];
   const count = points.length;
   if (count < 2) problems.push({ code: "too-few-points", path: which, index: 0 });
-  let length = 0;
+  let longest = 0;
   for (let i = 0; i < count; i++) {
-    const { x, y, bulge } = points[i]!;
-    const say = (code: Problem["code"]) => problems.push({ code, path: which, index: i });
-    if (!(Number.isFinite(x) && Number.isFinite(y) && Number.isFinite(bulge))) say("not-finite");
-    else if (Math.abs(x) > farthest || Math.abs(y) > farthest) say("out-of-range");
+    const from = points[i]!;
+    if (!isFinitePoint(from)) problems.push({ code: "not-finite", path: which, index: i });
+    else if (Math.abs(from.x) > farthest || Math.abs(from.y) > farthest)
+      problems.push({ code: "out-of-range", path: which, index: i });
     if (!closed && i === count - 1) break;
-    if (Math.abs(bulge) > 1) say("bulge-over-half");
+    if (Math.abs(from.bulge) > 1) problems.push({ code: "bulge-over-half", path: which, index: i });
     const to = points[i + 1 === count ? 0 : i + 1]!;
-    const [dx, dy] = [to.x - x, to.y - y];
+    const dx = to.x - from.x;
+    const dy = to.y - from.y;
     const chord = Math.sqrt(dx * dx + dy * dy);
-    if (chord < tolerance.exact) say("repeated-point");
-    length = Math.max(length, chord);
+    if (chord < tolerance.exact) problems.push({ code: "repeated-point", path: which, index: i });
+    if (chord > longest) longest = chord;
   }
-  if (count > 1 && length < tolerance.exact) problems.push({ code: "zero-length", path: which, index: 0 });
+  if (count > 1 && longest < tolerance.exact) problems.push({ code: "zero-length", path: which, index: 0 });
   return problems;
+}
+
+function isFinitePoint({ x, y, bulge }: PathPoint): boolean {
+  return Number.isFinite(x) && Number.isFinite(y) && Number.isFinite(bulge);
 }
