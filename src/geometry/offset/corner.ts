@@ -18,34 +18,51 @@ export function drawCorner(
   distance: number,
   options: Required<OffsetOptions>,
 ): void {
-  const name = before.name + 1;
   const { bx: x, by: y } = before.source;
-  const to = startOf(after, distance);
   const tangent =
     Math.abs((after.startX - before.endX) * distance) < tolerance.snap &&
     Math.abs((after.startY - before.endY) * distance) < tolerance.snap;
   const cosine = before.endX * after.startX + before.endY * after.startY;
   const folds = cosine < -1 + foldedBack;
-  if (!tangent && !folds && isHollow(before, after, distance)) drawLine(pen, x, y, 1, name);
+  if (!tangent && !folds && isHollow(before, after, distance)) drawLine(pen, x, y, 1, before.name + 1);
   else if (!tangent) {
-    if (before.edge === undefined)
-      drawLine(pen, x + before.endX * distance, y + before.endY * distance, 1, name);
+    drawLine(pen, x + before.endX * distance, y + before.endY * distance, 1, before.name + 1);
     if (options.corners === "mitre" && !folds && 2 <= options.mitreLimit ** 2 * (1 + cosine))
-      drawMitre(pen, before, after, distance / (1 + cosine));
+      drawMitre(pen, before, after, distance, cosine);
     else {
       if (folds) drawHalfRound(pen, before, after, distance);
-      drawRound(pen, x, y, x + after.startX * distance, y + after.startY * distance, distance, name);
+      drawRound(
+        pen,
+        x,
+        y,
+        x + after.startX * distance,
+        y + after.startY * distance,
+        distance,
+        before.name + 2,
+      );
     }
   }
-  drawLine(pen, to.x, to.y, 1, after.source.turn === 0 ? after.name : name);
+  const to = startOf(after, distance);
+  drawLine(pen, to.x, to.y, 1, before.name + 4);
 }
 
-/** Leads on to where the two parallels meet. Lines are named as what they lead on, to be one with it in the end. */
-function drawMitre(pen: Pen, before: Parallel, after: Parallel, reach: number): void {
-  const { source, endX, endY, name } = before;
-  const x = source.bx + (endX + after.startX) * reach;
-  const y = source.by + (endY + after.startY) * reach;
-  drawLine(pen, x, y, 1, source.turn === 0 ? name : name + 1);
+/**
+ * Leads on to where the two parallels meet, and back. Each line is named as the line that it leads on, to be one with it
+ * in the end; an arc is led on by a line of another name.
+ */
+function drawMitre(pen: Pen, before: Parallel, after: Parallel, distance: number, cosine: number): void {
+  const { bx, by } = before.source;
+  const reach = distance / (1 + cosine);
+  const leading = before.source.turn === 0 ? before.name : before.name + 2;
+  const trailing = after.source.turn === 0 ? after.name : before.name + 3;
+  drawLine(
+    pen,
+    bx + (before.endX + after.startX) * reach,
+    by + (before.endY + after.startY) * reach,
+    1,
+    leading,
+  );
+  drawLine(pen, bx + after.startX * distance, by + after.startY * distance, 1, trailing);
 }
 
 /** Goes round as far as straight ahead of the corner: the normals turned a quarter of a circle forward. */
@@ -54,7 +71,7 @@ function drawHalfRound(pen: Pen, before: Parallel, after: Parallel, distance: nu
   const aheadX = -(before.endY - after.startY);
   const aheadY = before.endX - after.startX;
   const size = Math.abs(distance) / Math.sqrt(aheadX * aheadX + aheadY * aheadY);
-  drawRound(pen, x, y, x + aheadX * size, y + aheadY * size, distance, before.name + 1);
+  drawRound(pen, x, y, x + aheadX * size, y + aheadY * size, distance, before.name + 2);
 }
 
 /** Cosine of a turn above -1 up to which an edge counts as folding back on the one before: within 0.1 degree. */

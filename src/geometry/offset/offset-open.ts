@@ -10,7 +10,7 @@ import { tolerance } from "../tolerance.ts";
 import { pointProblems } from "../validate/point-problems.ts";
 import type { Problem } from "../validate/problem.ts";
 import { completed, type OffsetOptions } from "./options.ts";
-import { rawChain } from "./raw-chain.ts";
+import { namesPerEdge, rawChain } from "./raw-chain.ts";
 
 /** What became of the offset of an open path. */
 export type OpenOffset =
@@ -44,8 +44,9 @@ export function offsetOpen(path: Path, distance: number, options: OffsetOptions 
   const raw = rawChain(thereAndBack, Math.abs(distance), completed(options));
   const loops = outlinesWhere(arrange(raw), (winding) => winding >= 1).map(rejoined);
   const wanted = ({ source }: Edge) => {
-    if (source === 2 * there - 1 || source === 2 * thereAndBack.edges.length - 1) return false;
-    return source < 2 * there === distance < 0;
+    const number = Math.floor(source / namesPerEdge);
+    const atEnd = number === there - 1 || number === thereAndBack.edges.length - 1;
+    return !(atEnd && source % namesPerEdge > 0) && number < there === distance < 0;
   };
   const parts = loops.flatMap((loop) => stretches(loop, wanted));
   const paths = parts.map((part) => pathAlong(part, distance > 0, x, y));

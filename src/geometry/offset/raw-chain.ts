@@ -7,6 +7,9 @@ import type { OffsetOptions } from "./options.ts";
 import { type Parallel, parallelOf, startOf } from "./parallel.ts";
 import { type Trims, trimsOf } from "./trims.ts";
 
+/** How many names each edge has: one for its parallel, the rest for what is drawn about the corner at its end. */
+export const namesPerEdge = 5;
+
 /**
  * The loops whose winding is at least 1 just where the offset of a region lies.
  *
@@ -17,7 +20,7 @@ import { type Trims, trimsOf } from "./trims.ts";
  * centre; and as the centre is on the way from corner to parallel, that way is not drawn there and back. For a negative distance the same holds with sweeps taken away. (Chen and McMains, Polygon offsetting by
  * computing winding numbers, 2005, for polygons.)
  *
- * Edges are named by twice their number, corners by the odd number after.
+ * Edges are named by `namesPerEdge` times their number, what is drawn about the corner after one by the names between.
  */
 export function rawChain(source: Chain, distance: number, options: Required<OffsetOptions>): Chain {
   const edges: Edge[] = [];
@@ -26,7 +29,7 @@ export function rawChain(source: Chain, distance: number, options: Required<Offs
   for (let k = 0; k < from.length; k++) {
     const end = from[k + 1] ?? source.edges.length;
     const loop: Parallel[] = [];
-    for (let i = from[k]!; i < end; i++) loop.push(parallelOf(source.edges[i]!, distance, 2 * i));
+    for (let i = from[k]!; i < end; i++) loop.push(parallelOf(source.edges[i]!, distance, namesPerEdge * i));
     drawLoop(loop, trimsOf(loop, distance), distance, options, edges, starts);
   }
   return { edges, starts };

@@ -19,6 +19,7 @@ const square = regionWithin(rectangle(0, 0, 20, 20));
 describe("cutter access to random outlines", () => {
   test("leaves what an engine's opening leaves, and touches what is left of the outline", () => {
     const seen = { clear: 0, leaves: 0, shut: 0, all: 0 };
+    let jumps = 0;
     const radii = fc.oneof(
       fc.integer({ min: 1, max: 24 }).map((n) => n / 2),
       fc.double({ min: 0.5, max: 12, noNaN: true }),
@@ -44,15 +45,17 @@ describe("cutter access to random outlines", () => {
         const reached = access.outcome === "shut" ? [] : outlinesOf(access.reached);
         // An opening may jump in area where a place is as wide as the cutter within the chord error: then neither is wrong.
         const slack = 3 * chord * Math.max(lengthOf([path]), lengthOf(reached)) + 1e-6;
-        const nearby = [-2 * chord, 2 * chord].map((more) => {
-          const other = cutterAccess(regionWithin(path), radius + more, side);
-          return other.outcome === "clear" || other.outcome === "leaves"
-            ? areaOf(outlinesOf(other.reached))
-            : 0;
-        });
-        const areas = [areaOf(reached), ...nearby];
-        expect(theirs).toBeGreaterThan(Math.min(...areas) - slack);
-        expect(theirs).toBeLessThan(Math.max(...areas) + slack);
+        if (Math.abs(theirs - areaOf(reached)) > slack) {
+          const nearby = [-2 * chord, 2 * chord].map((more) => {
+            const other = cutterAccess(regionWithin(path), radius + more, side);
+            return other.outcome === "clear" || other.outcome === "leaves"
+              ? areaOf(outlinesOf(other.reached))
+              : 0;
+          });
+          jumps++;
+          expect(theirs).toBeGreaterThan(Math.min(...nearby) - slack);
+          expect(theirs).toBeLessThan(Math.max(...nearby) + slack);
+        }
         if (access.outcome === "shut") return;
         expect(spread(access.touched, [path], 2).most).toBeLessThan(1e-6);
         if (access.outcome === "clear") return;
@@ -69,6 +72,7 @@ describe("cutter access to random outlines", () => {
       { seed, numRuns: runs },
     );
     expect(seen.leaves / seen.all).toBeGreaterThanOrEqual(0.1);
+    expect(jumps / seen.all).toBeLessThan(0.05);
   });
 });
 

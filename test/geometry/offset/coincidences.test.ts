@@ -207,6 +207,27 @@ describe("mitred corners", () => {
       expect(result.path.points.length).toBe(4);
     }
   });
+  test("between two arcs have both of their lines", () => {
+    const lens = closed([-10, 0, 0.3], [10, 0, 0.3]);
+    const result = offsetPath(lens, 2, { corners: "mitre", mitreLimit: 5 });
+    expect(result.outcome === "ok" && result.path.points.length).toBe(6);
+  });
+  test("beside an arc whose centre is nearer than the distance", () => {
+    const scooped = closed(
+      [2.5, 0],
+      [17.5, 0, -quarter],
+      [20, 2.5],
+      [20, 7.5, -quarter],
+      [17.5, 10],
+      [2.5, 10, -quarter],
+      [0, 7.5],
+      [0, 2.5, -quarter],
+    );
+    const result = offsetPath(scooped, 2.75, { corners: "mitre" });
+    expect(result.outcome).toBe("ok");
+    if (result.outcome === "ok") expect(areaOf([result.path])).toBeGreaterThan(areaOf(offset(scooped, 2.75)));
+    if (result.outcome === "ok") expect(spread([result.path], [scooped]).least).toBeGreaterThan(2.75 - 1e-6);
+  });
   test("sharper than the limit are rounded", () => {
     const wedge = closed([0, 0], [40, -5], [40, 5]);
     const result = offsetPath(wedge, 2, { corners: "mitre" });

@@ -1,5 +1,4 @@
 import type { Path } from "../../../src/geometry/path.ts";
-import { flat } from "./flat.ts";
 
 /** The signed area within paths, mm², by the shoelace and each arc's cap; apart from what it helps to check. */
 export function areaOf(paths: readonly Path[]): number {
@@ -17,14 +16,15 @@ export function areaOf(paths: readonly Path[]): number {
   return twice / 2;
 }
 
-/** The length of paths along a flattening at 0.001 mm. */
+/** The length of paths, mm: chords of lines, radius times sweep of arcs. */
 export function lengthOf(paths: readonly Path[]): number {
   let length = 0;
-  for (const path of paths) {
-    const places = flat(path, 0.001);
-    places.forEach(([x, y], i) => {
-      const [u, v] = places[(i + 1) % places.length]!;
-      if (path.closed || i + 1 < places.length) length += Math.hypot(u - x, v - y);
+  for (const { closed, points } of paths) {
+    points.slice(0, closed ? points.length : -1).forEach((from, i) => {
+      const to = points[(i + 1) % points.length]!;
+      const chord = Math.hypot(to.x - from.x, to.y - from.y);
+      const half = 2 * Math.atan(Math.abs(from.bulge));
+      length += half === 0 ? chord : (chord * half) / Math.sin(half);
     });
   }
   return length;
