@@ -22,7 +22,7 @@ export function facet(path: Path, chord: number): Path {
 
 /** The points between the ends of an arc: a chord of sweep s strays by r (1 - cos(s / 2)) = 2 r sin²(s / 4). */
 function between({ centre, radius, start, sweep }: Arc, chord: number): PathPoint[] {
-  const stray = Math.max(chord, tolerance.exact);
+  const stray = Number.isNaN(chord) ? tolerance.exact : Math.max(chord, tolerance.exact);
   const step = 4 * Math.asin(Math.min(1, Math.sqrt(stray / (2 * radius))));
   const count = Math.max(1, Math.ceil(Math.abs(sweep) / step));
   return Array.from({ length: count - 1 }, (_, k) => {

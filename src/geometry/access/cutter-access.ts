@@ -27,11 +27,12 @@ export type CutterAccess =
 /**
  * What of a region's outlines a cutter of a radius (mm, more than 0) can touch, and what it leaves.
  *
- * `inside`: the cutter stays within the region, as in a recess; it reaches what is left of the region inset by the radius
- * and outset again. `outside`: the cutter stays out of the region, as round a part and in its holes; the shape that it
+ * `inside`: the cutter stays within the region; it reaches what is left of the region inset by the radius
+ * and outset again. `outside`: the cutter stays out of the region, round it and in its holes; the shape that it
  * brings out is the region outset and inset again. `clear` when nothing deeper than `tolerance.exact` is left; `leaves`
  * when something is, deepest first; `shut` when an inside cutter fits in nowhere; `invalid` when the region is not good
- * or empty, or the radius not more than `tolerance.exact`.
+ * or empty, or the radius not more than `tolerance.exact`. A place just as wide as the cutter counts as too narrow: its
+ * centre has no area to be in there.
  */
 export function cutterAccess(region: Region, radius: number, side: "inside" | "outside"): CutterAccess {
   const problems = validateRegion(region).filter(({ code }) => code !== "repeated-point");

@@ -31,8 +31,8 @@ export type Relieved =
  * Cut hollow corners free, so that a square corner can seat in them, with a cutter of a radius (mm).
  *
  * `bisector`: the cutter goes on along the bisector until it reaches the corner's point; `along`: along the side after
- * the corner, which leaves the side before it whole. `inside` relieves the corners of a recess, `outside` those of a
- * part, whose region then gets smaller. Relieved are the corners within `tolerance.exact` of the given places or, where
+ * the corner, which leaves the side before it whole. `inside` relieves the corners of a region cut out from within,
+ * `outside` those of one cut free from without, which then gets smaller. Relieved are the corners within `tolerance.exact` of the given places or, where
  * none are given, all that turn by 45 degrees or more. `none` where there is no such corner; `invalid` when the region is
  * not good or the radius not more than `tolerance.exact`.
  */

@@ -23,7 +23,8 @@ export function regionFrom(loops: readonly Loop[], ox: number, oy: number): Regi
   const holes = measured.filter(({ area }) => area < 0);
   const holesOf = new Map<Measured, Path[]>(outers.map((outer) => [outer, []]));
   for (const hole of holes) {
-    const home = outers.length === 1 ? outers[0] : outers.find((outer) => surrounds(outer, hole));
+    // A hole is never dropped: if none is found to surround it, it belongs to the largest.
+    const home = outers.find((outer) => outers.length === 1 || surrounds(outer, hole)) ?? outers.at(-1);
     if (home !== undefined) holesOf.get(home)!.push(pathOf(hole.loop, ox, oy));
   }
   return outers.map((outer): Piece => ({ outer: pathOf(outer.loop, ox, oy), holes: holesOf.get(outer)! }));

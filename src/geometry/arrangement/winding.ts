@@ -11,11 +11,25 @@ export type Tie = "above" | "below";
  * has to be cut where it turns back.
  */
 export function windingOf(edge: Edge, x: number, y: number, tie: Tie = "above"): number {
-  const left = (edge.bx - edge.ax) * (y - edge.ay) - (edge.by - edge.ay) * (x - edge.ax) > 0;
+  const left = isLeftOfChord(edge, x, y, tie);
   const winding = chordWinding(edge, y, left, tie);
   if (edge.turn === 0 || edge.turn > 0 === left) return winding;
   const inside = (x - edge.cx) * (x - edge.cx) + (y - edge.cy) * (y - edge.cy) < edge.r * edge.r;
   return inside ? winding + edge.turn : winding;
+}
+
+/**
+ * Whether a point is to the left of an edge's chord. Worked out from the same end whichever way the edge runs, and a
+ * point on the chord's line is taken a little above or below it, so that the answers for two edges on one chord agree.
+ */
+function isLeftOfChord({ ax, ay, bx, by }: Edge, x: number, y: number, tie: Tie): boolean {
+  const forward = ax < bx || (ax === bx && ay < by);
+  const cross = forward
+    ? (bx - ax) * (y - ay) - (by - ay) * (x - ax)
+    : (bx - ax) * (y - by) - (by - ay) * (x - bx);
+  if (cross !== 0) return cross > 0;
+  if (ax === bx) return by < ay;
+  return (tie === "above") === bx > ax;
 }
 
 /** What a chord adds: 1 where it rises past the point's height to the right of it, -1 where it falls. */
