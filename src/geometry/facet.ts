@@ -3,9 +3,9 @@ import { type Arc, segmentsOf } from "./segment.ts";
 import { tolerance } from "./tolerance.ts";
 
 /**
- * A path with its arcs replaced by chords that stray from them by at most `chord` (mm; less than
- * `tolerance.exact` is taken as that), as few and as even as that takes. The points of the path are points of the result, exactly; the chords of an arc lie on its inner side.
- * A path of lines comes back as it is.
+ * A path with its arcs replaced by chords that stray from them by at most `chord` (mm; less than `tolerance.exact` is
+ * taken as that), as few and as even as that takes. The points of the path are points of the result, exactly; the
+ * chords of an arc lie on its inner side. A path of lines comes back as it is.
  */
 export function facet(path: Path, chord: number): Path {
   const segments = segmentsOf(path);

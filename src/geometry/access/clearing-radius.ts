@@ -15,9 +15,10 @@ export type Clearing =
  * How small a cutter has to be to leave nothing: the largest radius, at most `most` mm, with which `cutterAccess` is
  * `clear`.
  *
- * Where the tightest hollow arc decides, it is that arc's radius exactly; where a narrow place decides, it is found by
- * halving to within `tolerance.exact`, from below. `none`, with the corners, where a corner is so sharp that a cutter of
- * `most` would leave more than `tolerance.exact` in it: no round cutter gets into it. `invalid` as in `cutterAccess`.
+ * Where the tightest hollow arc decides, it is that arc's radius exactly; where a narrow place decides, it is found
+ * by halving to within `tolerance.exact`, from below. `none`, with the corners, where a corner is so sharp that a
+ * cutter of `most` would leave more than `tolerance.exact` in it: no round cutter gets into it. `invalid` as in
+ * `cutterAccess`.
  */
 export function clearingRadius(region: Region, most: number, side: "inside" | "outside"): Clearing {
   const first = cutterAccess(region, most, side);

@@ -6,8 +6,9 @@ import { middleOf } from "../intersect/middle.ts";
 export type Deepest = { readonly x: number; readonly y: number; readonly depth: number };
 
 /**
- * The point of `walls` that is farthest from all of `reach`. Looked for at the ends and, where an edge rises between its
- * ends, by halving it about its highest point until that is settled to a nanometre. Infinite where there is no reach.
+ * The point of `walls` that is farthest from all of `reach`. Looked for at the ends and, where an edge rises between
+ * its ends, by halving it about its highest point until that is settled to a nanometre. Infinite where there is no
+ * reach.
  */
 export function deepestFrom(walls: readonly Edge[], reach: readonly Edge[]): Deepest {
   let best: Deepest = { x: walls[0]?.ax ?? 0, y: walls[0]?.ay ?? 0, depth: -1 };

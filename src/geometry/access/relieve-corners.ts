@@ -11,8 +11,8 @@ import { validateRegion } from "../validate/validate-region.ts";
 import { type HollowCorner, hollowCorners } from "./hollow-corners.ts";
 
 /**
- * One relief: the corner, the centre that the cutter goes to, how far its cut goes beyond the sides of the corner at most
- * (mm), and the area that it takes beyond the outline (mm²).
+ * One relief: the corner, the centre that the cutter goes to, how far its cut goes beyond the sides of the corner at
+ * most (mm), and the area that it takes beyond the outline (mm²).
  */
 export type Relief = {
   readonly corner: HollowCorner;
@@ -30,11 +30,11 @@ export type Relieved =
 /**
  * Cut hollow corners free, so that a square corner can seat in them, with a cutter of a radius (mm).
  *
- * `bisector`: the cutter goes on along the bisector until it reaches the corner's point; `along`: along the side after
- * the corner, which leaves the side before it whole. `inside` relieves the corners of a region cut out from within,
- * `outside` those of one cut free from without, which then gets smaller. Relieved are the corners within `tolerance.exact` of the given places or, where
- * none are given, all that turn by 45 degrees or more. `none` where there is no such corner; `invalid` when the region is
- * not good or the radius not more than `tolerance.exact`.
+ * `bisector`: the cutter goes on along the bisector until it reaches the corner's point; `along`: along the side
+ * after the corner, which leaves the side before it whole. `inside` relieves the corners of a region cut out from
+ * within, `outside` those of one cut free from without, which then gets smaller. Relieved are the corners within
+ * `tolerance.exact` of the given places or, where none are given, all that turn by 45 degrees or more. `none` where
+ * there is no such corner; `invalid` when the region is not good or the radius not more than `tolerance.exact`.
  */
 export function relieveCorners(
   region: Region,

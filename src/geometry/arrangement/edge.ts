@@ -1,7 +1,7 @@
 /**
- * A line or arc as the arrangement works with it: ends, circle, extents in mm, no angles. `turn` is 0 for a line, 1 for
- * an arc counter-clockwise, -1 clockwise; an arc is at most half a circle. `weight` is what crossing the edge from right
- * to left adds to the winding; `source` tells edges cut from one another apart from strangers.
+ * A line or arc as the arrangement works with it: ends, circle, extents in mm, no angles. `turn` is 0 for a line, 1
+ * for an arc counter-clockwise, -1 clockwise; an arc is at most half a circle. `weight` is what crossing the edge
+ * from right to left adds to the winding; `source` tells edges cut from one another apart from strangers.
  */
 export type Edge = {
   readonly ax: number;
@@ -92,7 +92,10 @@ export function arcEdge(
   };
 }
 
-/** The edge between two points with a bulge as in a path; too flat an arc is a line, by the rule of `segmentBetween`. */
+/**
+ * The edge between two points with a bulge as in a path; too flat an arc is a line, by the rule of
+ * `segmentBetween`.
+ */
 export function edgeBetween(
   ax: number,
   ay: number,

@@ -9,9 +9,9 @@ import { windingBeside } from "./winding.ts";
 export type Faces = { readonly fans: Fans; readonly windings: Int32Array };
 
 /**
- * The winding to the left of each half of each run. It is the same for each ring of halves round a face, so that whatever
- * is kept by it closes: at a vertex, the windings of the sectors between the edges are those of rings. Each run is looked
- * at by itself, and a ring has the winding that most of its length was found to have.
+ * The winding to the left of each half of each run. It is the same for each ring of halves round a face, so that
+ * whatever is kept by it closes: at a vertex, the windings of the sectors between the edges are those of rings. Each
+ * run is looked at by itself, and a ring has the winding that most of its length was found to have.
  */
 export function facesOf(runs: readonly Run[], fans: Fans, edges: readonly Edge[], index: Flatbush): Faces {
   const lengths: number[] = [];

@@ -1,8 +1,8 @@
 import type { Edge } from "./edge.ts";
 
 /**
- * The area within a loop of edges, mm², counter-clockwise positive: Green's theorem about the loop's own first point; an
- * arc adds its cap, r² (sweep - sin sweep) / 2.
+ * The area within a loop of edges, mm², counter-clockwise positive: Green's theorem about the loop's own first point;
+ * an arc adds its cap, r² (sweep - sin sweep) / 2.
  */
 export function loopArea(loop: readonly Edge[]): number {
   const first = loop[0];

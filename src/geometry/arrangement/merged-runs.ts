@@ -8,8 +8,8 @@ import type { Run } from "./runs.ts";
 const few = 4;
 
 /**
- * Runs that lie on one another made one, with the sum of their weights; those whose weights cancel are gone. The first of
- * those that lie on one another stands for all.
+ * Runs that lie on one another made one, with the sum of their weights; those whose weights cancel are gone. The
+ * first of those that lie on one another stands for all.
  */
 export function mergedRuns(runs: readonly Run[]): Run[] {
   const kept: Run[] = [];

@@ -19,8 +19,8 @@ export function penAt(x: number, y: number): Pen {
 }
 
 /**
- * Draw an edge that starts where the pen stands. One whose end is nearer than `tolerance.tiny` is not drawn, and the next
- * one starts where the pen stands, so that a loop never has a gap and strays less than that.
+ * Draw an edge that starts where the pen stands. One whose end is nearer than `tolerance.tiny` is not drawn, and the
+ * next one starts where the pen stands, so that a loop never has a gap and strays less than that.
  */
 export function drawEdge(pen: Pen, edge: Edge): void {
   if (Math.abs(edge.bx - pen.x) < tolerance.tiny && Math.abs(edge.by - pen.y) < tolerance.tiny) return;

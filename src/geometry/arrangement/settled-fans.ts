@@ -3,9 +3,9 @@ import type { Run } from "./runs.ts";
 
 /**
  * Fans put right by windings. Where edges a few nanometres long leave a junction in one direction, their order may be
- * taken wrong; then the windings found to the left of their runs do not agree round the junction. Neighbours are swapped
- * while that brings all into agreement, or else left as they were. `lefts` holds for each run the winding found to its
- * left, or undefined.
+ * taken wrong; then the windings found to the left of their runs do not agree round the junction. Neighbours are
+ * swapped while that brings all into agreement, or else left as they were. `lefts` holds for each run the winding
+ * found to its left, or undefined.
  */
 export function settledFans(fans: Fans, runs: readonly Run[], lefts: readonly (number | undefined)[]): Fans {
   let settled: Map<number, readonly Half[]> | undefined;

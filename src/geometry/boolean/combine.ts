@@ -16,8 +16,8 @@ export type Keep = (first: boolean, second: boolean) => boolean;
 
 /**
  * The part of the plane that `keep` says, as a region. Edges of the two may cross, touch and lie on one another; what
- * lies on one another within `tolerance.snap` counts as one, and what would be thinner than that is not there. Arcs stay
- * arcs: each edge of the result is part of an edge of either region.
+ * lies on one another within `tolerance.snap` counts as one, and what would be thinner than that is not there. Arcs
+ * stay arcs: each edge of the result is part of an edge of either region.
  */
 export function combine(a: Region, b: Region, keep: Keep): Combination {
   for (const [operand, region] of [a, b].entries()) {

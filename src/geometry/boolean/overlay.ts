@@ -4,8 +4,9 @@ import type { Point } from "../point.ts";
 import { outlinesOf, type Region } from "../region.ts";
 
 /**
- * Two good regions laid over one another and cut where their outlines meet. Edges whose source is below `count` are the
- * first region's, where the two coincide too. All is moved by `-origin`; `inFirst` and `inSecond` read a face's winding.
+ * Two good regions laid over one another and cut where their outlines meet. Edges whose source is below `count` are
+ * the first region's, where the two coincide too. All is moved by `-origin`; `inFirst` and `inSecond` read a face's
+ * winding.
  */
 export type Overlay = {
   readonly arrangement: Arrangement;

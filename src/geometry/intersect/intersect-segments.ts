@@ -21,8 +21,9 @@ export type Intersection =
   | { readonly outcome: "overlapping"; readonly from: Point; readonly to: Point };
 
 /**
- * Where two segments meet. Places within `tolerance.snap` (mm) of one another count as one, so that two circles nearer
- * to touching than that touch, and segments nearer than that along a length overlap. A segment of no length meets nothing.
+ * Where two segments meet. Places within `tolerance.snap` (mm) of one another count as one, so that two circles
+ * nearer to touching than that touch, and segments nearer than that along a length overlap. A segment of no length
+ * meets nothing.
  */
 export function intersectSegments(a: Segment, b: Segment): Intersection {
   const [p, q] = [edgeOf(a), edgeOf(b)];

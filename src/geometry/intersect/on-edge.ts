@@ -2,8 +2,8 @@ import type { Edge } from "../arrangement/edge.ts";
 import { tolerance } from "../tolerance.ts";
 
 /**
- * Where a point lies against an edge: `start` or `end` within `tolerance.snap` of that end, `inside` nearer than that to
- * the edge between its ends, `off` otherwise. The end that is nearer counts.
+ * Where a point lies against an edge: `start` or `end` within `tolerance.snap` of that end, `inside` nearer than that
+ * to the edge between its ends, `off` otherwise. The end that is nearer counts.
  */
 export type Place = "start" | "end" | "inside" | "off";
 

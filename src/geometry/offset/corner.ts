@@ -6,10 +6,10 @@ import { type Parallel, startOf } from "./parallel.ts";
 import { isHollow } from "./trims.ts";
 
 /**
- * Draws what leads from one edge's parallel to the next one's, about the corner between them. On the hollow side it goes
- * by way of the corner, so that with the edges' own sweep every face is counted rightly; on the other it goes round. Two
- * edges that fold back on one another are gone round, which takes in nothing farther than the distance whichever side is
- * hollow. An arc without a parallel has its centre in its place.
+ * Draws what leads from one edge's parallel to the next one's, about the corner between them. On the hollow side it
+ * goes by way of the corner, so that with the edges' own sweep every face is counted rightly; on the other it goes
+ * round. Two edges that fold back on one another are gone round, which takes in nothing farther than the distance
+ * whichever side is hollow. An arc without a parallel has its centre in its place.
  */
 export function drawCorner(
   pen: Pen,
@@ -47,8 +47,8 @@ export function drawCorner(
 }
 
 /**
- * Leads on to where the two parallels meet, and back. Each line is named as the line that it leads on, to be one with it
- * in the end; an arc is led on by a line of another name.
+ * Leads on to where the two parallels meet, and back. Each line is named as the line that it leads on, to be one with
+ * it in the end; an arc is led on by a line of another name.
  */
 function drawMitre(pen: Pen, before: Parallel, after: Parallel, distance: number, cosine: number): void {
   const { bx, by } = before.source;

@@ -22,13 +22,14 @@ export type OpenOffset =
 /**
  * Offset an open path to one side.
  *
- * Positive `distance` (mm) lies to the left of the path as it is walked, negative to the right; the result runs the same
- * way, square over the path's ends at its own, with no caps. Arcs stay arcs; corners that have to be gone round are
- * rounded, or mitred where asked. `ok` with one path, open unless the source closes a loop; `split` when parts of it come
- * too near another part of the source; `collapsed` when nothing is far enough from it; `invalid` when points are bad or
- * the path is closed (`zero-length`, `not-finite` …: `Problem`). A path that crosses itself is good. Slow where thousands of
- * short lines lie within the distance of one another (closed paths are done in halves there, open ones are not). Every point of a
- * rounded result is |distance| from the source within `tolerance.exact`, and none nearer; a distance under that is none.
+ * Positive `distance` (mm) lies to the left of the path as it is walked, negative to the right; the result runs the
+ * same way, square over the path's ends at its own, with no caps. Arcs stay arcs; corners that have to be gone round
+ * are rounded, or mitred where asked. `ok` with one path, open unless the source closes a loop; `split` when parts of
+ * it come too near another part of the source; `collapsed` when nothing is far enough from it; `invalid` when points
+ * are bad or the path is closed (`zero-length`, `not-finite` …: `Problem`). A path that crosses itself is good. Slow
+ * where thousands of short lines lie within the distance of one another (closed paths are done in halves there, open
+ * ones are not). Every point of a rounded result is |distance| from the source within `tolerance.exact`, and none
+ * nearer; a distance under that is none.
  */
 export function offsetOpen(path: Path, distance: number, options: OffsetOptions = {}): OpenOffset {
   const problems = pointProblems({ ...path, closed: false }, 0).filter(

@@ -20,8 +20,8 @@ export function offsetOutlines(outlines: readonly Path[], distance: number, opti
  * The same for a chain of edges about (x, y).
  *
  * Where very many short lines lie within the distance of one another, their parallels cross about as often as their
- * number squared. Then it is done in two halves, which is the same set (a disc of d is the sum of two of d / 2), and what
- * the first half leaves has no such places any more; again in halves, `halvings` times at most.
+ * number squared. Then it is done in two halves, which is the same set (a disc of d is the sum of two of d / 2), and
+ * what the first half leaves has no such places any more; again in halves, `halvings` times at most.
  */
 export function offsetChain(
   chain: Chain,

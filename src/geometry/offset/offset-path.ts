@@ -18,12 +18,12 @@ export type PathOffset =
 /**
  * Offset a closed path.
  *
- * Positive `distance` (mm) grows the shape and negative shrinks it, whatever its winding. Arcs stay arcs; corners that
- * have to be gone round are rounded, or mitred where asked. `ok` with one counter-clockwise path; `split` when the result
- * has several outlines, as pieces with holes; `collapsed` when nothing is left; `invalid` when the input is open, has bad
- * points or crosses itself, or the distance is not finite. Every point of a rounded result is |distance| from the input
- * within `tolerance.exact`, and none nearer; a distance under that is none. What would be thinner than `tolerance.snap` is not there. Holes are not
- * looked at: offset a region for that.
+ * Positive `distance` (mm) grows the shape and negative shrinks it, whatever its winding. Arcs stay arcs; corners
+ * that have to be gone round are rounded, or mitred where asked. `ok` with one counter-clockwise path; `split` when
+ * the result has several outlines, as pieces with holes; `collapsed` when nothing is left; `invalid` when the input
+ * is open, has bad points or crosses itself, or the distance is not finite. Every point of a rounded result is
+ * |distance| from the input within `tolerance.exact`, and none nearer; a distance under that is none. What would be
+ * thinner than `tolerance.snap` is not there. Holes are not looked at: offset a region for that.
  */
 export function offsetPath(path: Path, distance: number, options: OffsetOptions = {}): PathOffset {
   const { problems: found, chain, area } = soundOutline(path);

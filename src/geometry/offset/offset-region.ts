@@ -15,12 +15,12 @@ export type RegionOffset =
 /**
  * Offset a region, its holes with it.
  *
- * Positive `distance` (mm) grows the region, so that holes shrink and pieces may grow together; negative shrinks it. Arcs
- * stay arcs; corners that have to be gone round are rounded, or mitred where asked. `ok` when the result has as many
- * pieces and as many holes as the source; `split` when pieces or holes parted, joined, vanished or closed, while something
- * is left; `collapsed` when nothing is left, and for the empty region; `invalid` when the region is not good
- * (`validateRegion`) or the distance not finite. Every point of a rounded result is |distance| from the source's outlines
- * within `tolerance.exact`, and none nearer; a distance under that is none.
+ * Positive `distance` (mm) grows the region, so that holes shrink and pieces may grow together; negative shrinks it.
+ * Arcs stay arcs; corners that have to be gone round are rounded, or mitred where asked. `ok` when the result has as
+ * many pieces and as many holes as the source; `split` when pieces or holes parted, joined, vanished or closed, while
+ * something is left; `collapsed` when nothing is left, and for the empty region; `invalid` when the region is not
+ * good (`validateRegion`) or the distance not finite. Every point of a rounded result is |distance| from the source's
+ * outlines within `tolerance.exact`, and none nearer; a distance under that is none.
  */
 export function offsetRegion(region: Region, distance: number, options: OffsetOptions = {}): RegionOffset {
   const problems = validateRegion(region).filter(({ code }) => code !== "repeated-point");

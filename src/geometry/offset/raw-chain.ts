@@ -14,13 +14,15 @@ export const namesPerEdge = 5;
  * The loops whose winding is at least 1 just where the offset of a region lies.
  *
  * The region's boundary, plus the boundary of what each edge sweeps when moved square by the distance, plus a sector
- * about each corner on its outside: the sum of these cycles winds round a point as many times as it is covered. Shared
- * sides cancel, and what is left is each edge's parallel, joined round the outside of corners and by way of the corner
- * itself on the hollow side. An arc whose centre is nearer than the distance sweeps its sector only: by way of the
- * centre; and as the centre is on the way from corner to parallel, that way is not drawn there and back. For a negative distance the same holds with sweeps taken away. (Chen and McMains, Polygon offsetting by
- * computing winding numbers, 2005, for polygons.)
+ * about each corner on its outside: the sum of these cycles winds round a point as many times as it is covered.
+ * Shared sides cancel, and what is left is each edge's parallel, joined round the outside of corners and by way of
+ * the corner itself on the hollow side. An arc whose centre is nearer than the distance sweeps its sector only: by
+ * way of the centre; and as the centre is on the way from corner to parallel, that way is not drawn there and back.
+ * For a negative distance the same holds with sweeps taken away. (Chen and McMains, Polygon offsetting by computing
+ * winding numbers, 2005, for polygons.)
  *
- * Edges are named by `namesPerEdge` times their number, what is drawn about the corner after one by the names between.
+ * Edges are named by `namesPerEdge` times their number, what is drawn about the corner after one by the names
+ * between.
  */
 export function rawChain(source: Chain, distance: number, options: Required<OffsetOptions>): Chain {
   const edges: Edge[] = [];

@@ -3,8 +3,8 @@ import type { Point } from "../point.ts";
 import type { Run } from "./merge-neighbours.ts";
 
 /**
- * Arcs that can be one arc, up to half a circle, from the first one's start. The one arc has the sum of their sweeps; it
- * has to pass within `stray` (mm) of their ends and middles.
+ * Arcs that can be one arc, up to half a circle, from the first one's start. The one arc has the sum of their sweeps;
+ * it has to pass within `stray` (mm) of their ends and middles.
  */
 export function arcRun(start: PathPoint, to: PathPoint, stray: number): Run {
   return run(start, [middleOf(start, to), to], 4 * Math.atan(start.bulge), start.bulge, stray);

@@ -4,8 +4,9 @@ import type { Point } from "../point.ts";
 import { reversedPath } from "../reversed-path.ts";
 
 /**
- * Open paths joined end to end where ends lie nearer than `join` (mm), the nearest first, and closed where their own ends
- * do. Joined ends meet half way. Closed paths are left alone; a path joined to others takes the direction of the first.
+ * Open paths joined end to end where ends lie nearer than `join` (mm), the nearest first, and closed where their own
+ * ends do. Joined ends meet half way. Closed paths are left alone; a path joined to others takes the direction of the
+ * first.
  */
 export function joinEnds(paths: readonly Path[], join: number): Path[] {
   const closed = paths.filter((path) => path.closed);
@@ -22,7 +23,10 @@ export function joinEnds(paths: readonly Path[], join: number): Path[] {
   return [...closed, ...joined];
 }
 
-/** Ends are numbered: 2k is the first point of path k, 2k + 1 its last. For each the end that it is joined to, or -1. */
+/**
+ * Ends are numbered: 2k is the first point of path k, 2k + 1 its last. For each the end that it is joined to, or
+ * -1.
+ */
 function partners(open: readonly Path[], join: number): Int32Array {
   const places = open.flatMap(({ points }): Point[] => [points[0]!, points.at(-1)!]);
   const index = new Flatbush(places.length);

@@ -13,8 +13,8 @@ export type Run = {
 
 /**
  * A path in which neighbours that lie within `stray` (mm) of one line, or of one circle up to half of it, are one
- * segment. Points that stay do not move; a closed path begins at a point where two neighbours cannot be merged, if there
- * is one.
+ * segment. Points that stay do not move; a closed path begins at a point where two neighbours cannot be merged, if
+ * there is one.
  */
 export function mergeNeighbours(path: Path, stray: number): Path {
   const points = path.closed ? fromCorner(path.points, stray) : path.points;

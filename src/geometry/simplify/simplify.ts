@@ -20,12 +20,14 @@ export type Simplified =
   | { readonly outcome: "invalid"; readonly problems: readonly Problem[] };
 
 /**
- * Clean drawn paths: drop segments that are too short, join open paths end to end (turning them where that takes it) and
- * close those whose ends meet, merge neighbours on one line or one circle, and keep one of paths that are the same.
+ * Clean drawn paths: drop segments that are too short, join open paths end to end (turning them where that takes it)
+ * and close those whose ends meet, merge neighbours on one line or one circle, and keep one of paths that are the
+ * same.
  *
  * An arc never grows past half a circle. `stray` and `short` are `tolerance.exact` unless said, `join` is
  * `tolerance.join`. No point moves but joined ends, which meet half way. `empty` when nothing is left; `invalid` when
- * points are not finite, out of range, or an arc is more than half a circle. Nothing is dropped for being self-crossing.
+ * points are not finite, out of range, or an arc is more than half a circle. Nothing is dropped for being
+ * self-crossing.
  */
 export function simplify(paths: readonly Path[], options: SimplifyOptions = {}): Simplified {
   const { join = tolerance.join, short = tolerance.exact, stray = tolerance.exact } = options;

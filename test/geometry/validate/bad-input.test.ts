@@ -6,7 +6,7 @@ import { offsetRegion } from "../../../src/geometry/offset/offset-region.ts";
 import type { Path } from "../../../src/geometry/path.ts";
 import { outlinesOf } from "../../../src/geometry/region.ts";
 import { regionWithin } from "../../../src/geometry/region-within.ts";
-import { validateOutline } from "../../../src/geometry/validate/validate-path.ts";
+import { validateOutline } from "../../../src/geometry/validate/validate-outline.ts";
 import { validateRegion } from "../../../src/geometry/validate/validate-region.ts";
 import { body } from "../outlines/outlines.ts";
 import { circle, closed, hole, open, rectangle } from "../outlines/shapes.ts";
