@@ -2,6 +2,16 @@
 export const tolerance = {
   /** Two places nearer than this are the same place: what exact results are held to. */
   exact: 1e-6,
+  /**
+   * Crossing points nearer than this become one vertex, and edges nearer than this along a length overlap, while
+   * outlines are cut against each other. Far above what rounding does to a double at a metre, far below `exact`.
+   */
+  snap: 1e-9,
+  /**
+   * Edges shorter than this are left out while outlines are cut against each other, and their neighbours meet: far
+   * above `snap`, so that the direction of an edge is not in doubt, and well below `exact`, so that it is not felt.
+   */
+  tiny: 1e-7,
   /** Ends of a drawn outline nearer than this are joined when an outline is cleaned. */
   join: 1e-3,
   /** How far arcs may stray from the fair curve that they stand for. */

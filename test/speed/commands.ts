@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { coldRow } from "./pairs.ts";
+import { coldRow } from "./cold-row.ts";
 import type { Row } from "./row.ts";
 
 const top = join(import.meta.dirname, "..", "..");

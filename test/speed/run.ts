@@ -1,13 +1,27 @@
 // Prints timings as ratios, measured in interleaved pairs in this one run: `npm run speed`, or `npm run speed -- --json`.
+// A word (`commands`, `flat`, `solid`) keeps it to one part.
 import { commandRows } from "./commands.ts";
+import { flatRows } from "./flat.ts";
+import type { Row } from "./row.ts";
+import { solidRows } from "./solid.ts";
 
-const rows = [...commandRows()];
+const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
+  commands: commandRows,
+  flat: flatRows,
+  solid: solidRows,
+};
+const asked = process.argv.slice(2).filter((word) => Object.hasOwn(parts, word));
+const rows: Row[] = [];
+for (const [name, measure] of Object.entries(parts)) {
+  if (asked.length === 0 || asked.includes(name)) rows.push(...(await measure()));
+}
 if (process.argv.includes("--json")) {
   process.stdout.write(`${JSON.stringify(rows, undefined, 2)}\n`);
 } else {
+  const width = Math.max(...rows.map(({ name }) => name.length));
   for (const { name, median, unit, against, ratio } of rows) {
     process.stdout.write(
-      `${name.padEnd(34)} ${median.toFixed(3).padStart(10)} ${unit}  ${ratio.toFixed(2)} x ${against}\n`,
+      `${name.padEnd(width)} ${median.toFixed(3).padStart(10)} ${unit.padEnd(9)} ${ratio.toFixed(2)} x ${against}\n`,
     );
   }
 }

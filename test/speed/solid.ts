@@ -13,12 +13,8 @@ import type { Solid } from "../../src/geometry/solid/solid.ts";
 import { greedyArcs } from "../geometry/fair/greedy-rival.ts";
 import { shapes } from "../geometry/fair/shapes.ts";
 import { circle, moved, raised, rectangle, sectionAt } from "../geometry/solid/recipes.ts";
+import { median } from "./pairs.ts";
 import type { Row } from "./row.ts";
-
-function median(values: number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1]!;
-}
 
 function timed(work: () => void): number {
   const start = performance.now();
