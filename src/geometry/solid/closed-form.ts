@@ -1,9 +1,8 @@
-import { areaMoments } from "../path-measures/area-moments.ts";
 import { type Segment, segmentsOf } from "../segment.ts";
-import { type Frame, frameProblem, placeIn, upright } from "./frame.ts";
+import { type Frame, frameProblem, fromFrame, upright } from "./frame.ts";
 import type { SolidMeasures } from "./mesh-measures.ts";
-import { pathProblem } from "./outline-rings.ts";
-import type { Outline, Solid } from "./solid.ts";
+import { momentsBetween, type Slice, slicesOf } from "./slices.ts";
+import type { Solid } from "./solid.ts";
 import { dot, type Vec3 } from "./vec3.ts";
 
 /** The measures of a solid worked out exactly, or that its recipe doesn't allow that. */
@@ -12,8 +11,9 @@ export type ClosedForm =
   | { readonly kind: "none" };
 
 /**
- * Volume, centre and extents of a straight extrusion of one outline, placed anywhere, without any faceting; `none` for
- * every other recipe and for one that is plainly faulty. The outline is taken to be simple and its holes inside it.
+ * Volume, centre and extents without any faceting of a straight extrusion of one outline, or of a loft between level sections of
+ * the same bulges (a cone, a wedge to a tip, a tapered post), placed anywhere; `none` for every other recipe and for one
+ * that is plainly faulty. Outlines are taken to be simple and holes to lie inside them.
  */
 export function closedForm(solid: Solid): ClosedForm {
   return inFrame(solid, [upright]);
@@ -22,44 +22,26 @@ export function closedForm(solid: Solid): ClosedForm {
 /** The same in frames within frames, the outermost first. */
 function inFrame(solid: Solid, frames: readonly Frame[]): ClosedForm {
   if (solid.kind === "place") return inFrame(solid.solid, [...frames, solid.frame]);
-  if (solid.kind !== "extrude" || solid.outlines.length !== 1 || solid.top || solid.bottom)
-    return { kind: "none" };
-  const { base = 0, height } = solid;
-  const outline = solid.outlines[0]!;
-  const paths = [outline.outer, ...outline.holes];
-  const sound =
-    Number.isFinite(base) &&
-    Number.isFinite(height) &&
-    height > 0 &&
-    frames.every((frame) => !frameProblem(frame));
-  if (!sound || paths.some((path) => pathProblem(path) !== undefined)) return { kind: "none" };
-  let [area, x, y] = [0, 0, 0];
-  for (const [i, path] of paths.entries()) {
-    const moments = areaMoments(path);
-    const sign = Math.sign(moments.area) * (i === 0 ? 1 : -1);
-    area += sign * moments.area;
-    x += sign * moments.x;
-    y += sign * moments.y;
-  }
-  if (!(area > 0)) return { kind: "none" };
-  const out = (p: Vec3) => frames.reduceRight((q, frame) => placeIn(frame, q.x, q.y, q.z), p);
-  const centre = out({ x: x / area, y: y / area, z: base + height / 2 });
-  return { kind: "ok", measures: { volume: area * height, centre, ...extents(outline, base, height, out) } };
+  const sliced = slicesOf(solid);
+  if (sliced.kind !== "ok" || frames.some((frame) => frameProblem(frame))) return { kind: "none" };
+  const moments = momentsBetween(sliced.slices);
+  if (!(moments.volume > 0)) return { kind: "none" };
+  const { volume } = moments;
+  const all = [...frames, sliced.frame];
+  const out = (p: Vec3) => all.reduceRight((q, frame) => fromFrame(frame, q.x, q.y, q.z), p);
+  const centre = out({ x: moments.x / volume, y: moments.y / volume, z: moments.z / volume });
+  return { kind: "ok", measures: { volume, centre, ...extents(sliced.slices, out) } };
 }
 
-function extents(
-  outline: Outline,
-  base: number,
-  height: number,
-  out: (p: Vec3) => Vec3,
-): { least: Vec3; most: Vec3 } {
+/** Walls are ruled, so nothing reaches farther than the slices do. */
+function extents(slices: readonly Slice[], out: (p: Vec3) => Vec3): { least: Vec3; most: Vec3 } {
   const origin = out({ x: 0, y: 0, z: 0 });
   const axes = [out({ x: 1, y: 0, z: 0 }), out({ x: 0, y: 1, z: 0 }), out({ x: 0, y: 0, z: 1 })] as const;
-  const segments = segmentsOf(outline.outer);
+  const rims = slices.map(({ z, paths }) => ({ z, segments: segmentsOf(paths[0]!) }));
   const reach = (axis: "x" | "y" | "z", sign: number): number => {
     const [u, v, w] = axes.map((a) => sign * (a[axis] - origin[axis])) as [number, number, number];
-    const flat = segments.reduce((most, s) => Math.max(most, farthest(s, u, v)), Number.NEGATIVE_INFINITY);
-    return sign * (sign * origin[axis] + flat + Math.max(w * base, w * (base + height)));
+    const far = rims.flatMap(({ z, segments }) => segments.map((segment) => w * z + farthest(segment, u, v)));
+    return sign * (sign * origin[axis] + Math.max(...far));
   };
   return {
     least: { x: reach("x", -1), y: reach("y", -1), z: reach("z", -1) },

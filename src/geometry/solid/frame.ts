@@ -16,7 +16,7 @@ export const upright: Frame = {
 };
 
 /** The place in space of something at (x, y, z) of a frame. */
-export function placeIn({ origin, u, v, w }: Frame, x: number, y: number, z: number): Vec3 {
+export function fromFrame({ origin, u, v, w }: Frame, x: number, y: number, z: number): Vec3 {
   return {
     x: origin.x + x * u.x + y * v.x + z * w.x,
     y: origin.y + x * u.y + y * v.y + z * w.y,

@@ -2,7 +2,7 @@ import { signedArea } from "../measure.ts";
 import type { Point } from "../point.ts";
 import { tolerance } from "../tolerance.ts";
 import { facet, facetCounts } from "./facet.ts";
-import { frameProblem, mirrors, placeIn } from "./frame.ts";
+import { frameProblem, fromFrame, mirrors } from "./frame.ts";
 import { pathProblem } from "./outline-rings.ts";
 import { ringsCross } from "./rings-cross.ts";
 import type { Section, SolidProblem } from "./solid.ts";
@@ -78,7 +78,7 @@ function cutOf(section: Section, counts: readonly number[]): Cut {
   const flat = facet(path, counts);
   const sign = Math.sign(signedArea(path)) * (mirrors(frame) ? -1 : 1);
   const normal = { x: sign * frame.w.x, y: sign * frame.w.y, z: sign * frame.w.z };
-  return { layer: flat.map(({ x, y }) => placeIn(frame, x, y, 0)), flat, normal };
+  return { layer: flat.map(({ x, y }) => fromFrame(frame, x, y, 0)), flat, normal };
 }
 
 /** 1 where each section lies wholly before the next one's plane and behind the last one's, -1 the other way round, else 0. */

@@ -1,5 +1,5 @@
 import type { Frame } from "./frame.ts";
-import { placeIn } from "./frame.ts";
+import { fromFrame } from "./frame.ts";
 import type { Outline, Solid } from "./solid.ts";
 
 /**
@@ -12,6 +12,6 @@ export function recess(from: Solid, outlines: readonly Outline[], face: Frame, d
 
 /** The solid that a recess takes away. */
 function sunk(outlines: readonly Outline[], face: Frame, depth: number): Solid {
-  const frame = { ...face, origin: placeIn(face, 0, 0, -depth) };
+  const frame = { ...face, origin: fromFrame(face, 0, 0, -depth) };
   return { kind: "place", solid: { kind: "extrude", outlines, height: depth }, frame };
 }

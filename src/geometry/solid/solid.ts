@@ -1,10 +1,11 @@
 import type { Path } from "../path.ts";
+import type { Piece } from "../region.ts";
 import type { Frame } from "./frame.ts";
 import type { TriangleMesh } from "./triangle-mesh.ts";
 import type { Vec3 } from "./vec3.ts";
 
-/** An area: an outer path and its holes, all closed and simple, of whatever winding. */
-export type Outline = { readonly outer: Path; readonly holes: readonly Path[] };
+/** An area: an outer path and its holes, all closed and simple. A solid takes them of whatever winding. */
+export type Outline = Piece;
 
 /**
  * What is taken off the edge between a face and the outer wall: a bevel reaching `inward` on the face and `down` on the
