@@ -155,7 +155,7 @@ describe("a refusing check", () => {
   it("holds back the files of its set-up, and no other", () => {
     const made = packOf(thinWalled(), memoryStore());
     expect(made.held).toEqual([
-      { file: "nut", check: "wall.nut", why: expect.stringContaining("raise nut.gap") },
+      { file: "nut", check: "wall.nut", why: expect.stringContaining("raise nut.margin") },
     ]);
     expect([...prints(made).keys()]).not.toContain("outlines/nut.dxf");
     expect(textOf(made, "dimensions.md")).toContain("Held back, because a check refuses: nut.");
@@ -167,7 +167,7 @@ describe("a refusing check", () => {
     const overrule = [{ check: "wall.nut", reason: "brass nut, für Testzwecke", position }];
     const made = packOf(thinWalled(overrule), memoryStore());
     expect(made.held).toEqual([]);
-    expect(textOf(made, "outlines/nut.dxf")).toContain("OVERRULED wall.nut: brass nut, fur Testzwecke");
+    expect(textOf(made, "outlines/nut.dxf")).toContain("OVERRULED wall.nut: brass nut, fuer Testzwecke");
     expect(textOf(made, "outlines/bridge.dxf")).not.toContain("OVERRULED");
     expect(made.report.checks.find(({ id }) => id === "wall.nut")).toMatchObject({ status: "refuse" });
   });
