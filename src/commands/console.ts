@@ -1,5 +1,6 @@
 import colours from "picocolors";
 import { InputError, type Problem, problemText } from "../order/problem.ts";
+import { colouring, type Outlets } from "./colouring.ts";
 
 type Colours = ReturnType<typeof colours.createColors>;
 
@@ -21,24 +22,41 @@ export type Console = {
 /** Options that every command takes. */
 export type Common = { readonly json: boolean; readonly quiet: boolean };
 
+/** What a console stands on: its outlets, a clock in milliseconds, and where text goes. */
+export type Surroundings = Outlets & {
+  readonly now: () => number;
+  readonly toStderr: (text: string) => void;
+  readonly toStdout: (text: string) => void;
+};
+
+/** Milliseconds that a job takes before it shows how far it is. */
 const slow = 1000;
 
-/** The console of one command; colour only on a terminal and never where NO_COLOR is set. */
-export function consoleFor({ json, quiet }: Common): Console {
-  const terminal = process.stderr.isTTY === true;
-  const plain = (process.env.NO_COLOR ?? "") !== "" || process.env.TERM === "dumb";
-  const began = performance.now();
+/** The console of one command: what is said, shown and coloured depends on nothing but its options and its surroundings. */
+export function consoleFor({ json, quiet }: Common, around: Surroundings = here()): Console {
+  const { stderrTty, now, toStderr, toStdout } = around;
+  const coloured = colouring(around);
+  const began = now();
   return {
     say: (text) => {
-      if (!quiet) process.stderr.write(`${text}\n`);
+      if (!quiet) toStderr(`${text}\n`);
     },
-    print: (text) => void process.stdout.write(text),
+    print: toStdout,
     progress: (text) => {
-      if (terminal && !quiet && performance.now() - began > slow) process.stderr.write(`\r\u001b[K${text}`);
+      if (stderrTty && !quiet && now() - began > slow) toStderr(`\r\u001b[K${text}`);
     },
-    colour: colours.createColors(terminal && !plain),
-    ink: colours.createColors(process.stdout.isTTY === true && !plain),
+    colour: colours.createColors(coloured.messages),
+    ink: colours.createColors(coloured.results),
     json,
+  };
+}
+
+function here(): Surroundings {
+  return {
+    ...{ stderrTty: process.stderr.isTTY === true, stdoutTty: process.stdout.isTTY === true },
+    ...{ env: process.env, now: () => performance.now() },
+    toStderr: (text) => void process.stderr.write(text),
+    toStdout: (text) => void process.stdout.write(text),
   };
 }
 

@@ -209,9 +209,4 @@ describe("the command line", () => {
       position: { line: 3, column: 10 },
     });
   });
-
-  it("uses no colour where none is wanted", () => {
-    expect(run(["check", sample], { NO_COLOR: "1", FORCE_COLOR: "" }).stdout).not.toContain("\u001b");
-    expect(run(["check", sample]).stdout).not.toContain("\u001b");
-  });
 });
