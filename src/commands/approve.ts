@@ -19,7 +19,7 @@ export function approve(given: ApproveGiven): Promise<void> {
     const spec = loadOrder(given.order, store);
     if (!spec.ok) throw new InputError(spec.problems);
     const report = reportFor(spec.value, store);
-    const refusing = report.checks.filter((found) => refuses({ ...found, holds: [] }));
+    const refusing = report.checks.filter(refuses);
     const file = join(approvedFolder(given.order), `${report.order}.json`);
     const kept = refusing.length === 0;
     if (kept) await replaceFile(file, jsonLines(report));

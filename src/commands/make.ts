@@ -25,10 +25,13 @@ export function make(given: MakeGiven): Promise<void> {
   });
 }
 
-function tell({ say, colour }: Console, { order, folder, files, held, checks, attend }: Made): void {
+function tell({ say, colour }: Console, made: Made): void {
+  const { order, folder, files, held, checks, attend, overruled } = made;
   const numbers = `${files} files; checks: ${checks.pass} pass, ${checks.attend} attend, ${checks.refuse} refuse`;
   say(`${colour.bold(order)}  ${folder}  ${numbers}`);
   for (const { id, why } of attend) say(`  ${colour.yellow("attend")} ${id}: ${why}`);
+  for (const { id, why, reason } of overruled)
+    say(`  ${colour.red(`refuse, overruled: ${reason};`)} ${id}: ${why}`);
   for (const { file, check, why } of held)
     say(`  ${colour.red("held back")} ${file}: ${check} refuses: ${why}`);
 }

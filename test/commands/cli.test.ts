@@ -108,8 +108,17 @@ describe("make", () => {
       mine,
       `${readFileSync(mine, "utf8")}overrule:\n  - { check: wall.nut, reason: brass nut }\n`,
     );
-    expect(run(["make", mine, "--out", "held"]).status).toBe(0);
-    expect(run(["check", mine]).status).toBe(0);
+    const overruled = run(["make", mine, "--out", "held", "--json"]);
+    expect(overruled.status).toBe(0);
+    expect(overruled.stderr).toMatch(/^ {2}refuse, overruled: brass nut; wall\.nut: /m);
+    const [made] = JSON.parse(overruled.stdout).packs;
+    expect(made.overruled).toEqual([
+      { id: "wall.nut", why: expect.stringMatching(/./), reason: "brass nut" },
+    ]);
+    expect(made.held).toEqual([]);
+    const checked = run(["check", mine]);
+    expect(checked.status).toBe(0);
+    expect(checked.stdout).toMatch(/^ {2}refuse, overruled: brass nut; wall\.nut: /m);
     writeFileSync(mine, readFileSync(mine, "utf8").replace("check: wall.nut", "check: wall.nutt"));
     expect(run(["check", mine])).toMatchObject({
       status: 2,
