@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { lstat, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { lstat, mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, join, relative, sep } from "node:path";
 
 /** A file to publish, by its path inside the folder. */
@@ -17,6 +17,27 @@ export class NotAPackError extends Error {
   }
 }
 
+/**
+ * Make a folder and those above it that are missing; one that is there is left as it is. Fails as `mkdir` does, naming the nearest
+ * place that no folder can be made at. (Node's own recursive mkdir never ends in a place such as /proc.)
+ */
+export async function makeFolder(path: string): Promise<void> {
+  if (await isFolder(path)) return;
+  if (dirname(path) !== path) await makeFolder(dirname(path));
+  try {
+    await mkdir(path);
+  } catch (error) {
+    if (!(await isFolder(path))) throw error;
+  }
+}
+
+function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (kind) => kind.isDirectory(),
+    () => false,
+  );
+}
+
 const beside = (name: string, what: string) => `.${name}.${what}`;
 
 /**
@@ -29,7 +50,7 @@ const beside = (name: string, what: string) => `.${name}.${what}`;
  */
 export async function publish(out: string, name: string, files: readonly Published[]): Promise<string> {
   const place = join(out, name);
-  await mkdir(out, { recursive: true });
+  await makeFolder(out);
   const stranger = await strangerIn(place);
   if (stranger !== undefined) throw new NotAPackError(place, stranger);
   await recover(out, name);

@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
 import {
+  existsSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -105,6 +106,23 @@ describe("publishing", () => {
     },
   );
 
+  it("makes the folders above, and names the place where none can be made", async () => {
+    await publish(join(out, "a", "b"), "P", pack("one"));
+    expect(orderIn(join(out, "a", "b", "P"))).toBe("one");
+    writeFileSync(join(out, "file"), "mine");
+    symlinkSync("nowhere", join(out, "link"));
+    for (const name of ["file", "link"]) {
+      const error = { code: "EEXIST", syscall: "mkdir", path: join(out, name) };
+      await expect(publish(join(out, name), "P", pack("one"))).rejects.toMatchObject(error);
+      await expect(publish(join(out, name, "below", "it"), "P", pack("one"))).rejects.toMatchObject(error);
+    }
+  });
+
+  it.runIf(existsSync("/proc/self"))("ends in a place where the system makes no folders", async () => {
+    const error = { code: "ENOENT", syscall: "mkdir", path: "/proc/packs" };
+    await expect(publish("/proc/packs", "P", pack("one"))).rejects.toMatchObject(error);
+  });
+
   it("leaves the old pack beside its place when a stranger has taken the place", async () => {
     await publish(out, "P", pack("one"));
     renameSync(join(out, "P"), join(out, ".P.old"));
@@ -207,7 +225,7 @@ function killedAt(library: string): string {
     const [, , place, when, n] = process.argv;
     let calls = 0;
     const die = () => process.kill(process.pid, "SIGKILL");
-    for (const name of ["lstat", "readFile", "mkdir", "writeFile", "rename", "rm", "readdir"]) {
+    for (const name of ["stat", "lstat", "readFile", "mkdir", "writeFile", "rename", "rm", "readdir"]) {
       const real = fs[name];
       fs[name] = async (...args) => {
         const last = ++calls === Number(n);
