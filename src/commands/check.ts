@@ -6,8 +6,9 @@ import { jsonLines } from "../report/json-lines.ts";
 import { readable } from "../report/markdown.ts";
 import type { Report } from "../report/report.ts";
 import { memoryStore } from "../step/store.ts";
-import { type Common, type Console, exit, run } from "./console.ts";
+import type { Common, Console } from "./console.ts";
 import { type Variant, variantOptions } from "./options.ts";
+import { exit, run } from "./run.ts";
 
 /** What `patternloft check` is given. */
 export type CheckGiven = Common & Variant & { readonly orders: readonly string[] };

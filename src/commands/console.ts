@@ -1,5 +1,4 @@
 import colours from "picocolors";
-import { InputError, type Problem, problemText } from "../order/problem.ts";
 import { colouring, type Outlets } from "./colouring.ts";
 
 type Colours = ReturnType<typeof colours.createColors>;
@@ -58,38 +57,4 @@ function here(): Surroundings {
     toStderr: (text) => void process.stderr.write(text),
     toStdout: (text) => void process.stdout.write(text),
   };
-}
-
-/** What a command ends with. */
-export const exit = { done: 0, differs: 1, input: 2, failed: 3 } as const;
-
-/**
- * Run a command and turn whatever comes of it into an exit status: what a person wrote wrong is told without a stack trace and
- * ends with 2, anything else that fails with 3.
- */
-export async function run(
-  common: Common,
-  command: (console: Console) => Promise<number> | number,
-): Promise<void> {
-  const console = consoleFor(common);
-  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code === "EPIPE") process.exit(exit.done);
-  });
-  try {
-    process.exitCode = await command(console);
-  } catch (error) {
-    if (error instanceof InputError) {
-      process.exitCode = exit.input;
-      tellProblems(console, error.problems);
-    } else {
-      process.exitCode = exit.failed;
-      const said = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-      process.stderr.write(`${console.colour.red("failed")}: ${said}\n`);
-    }
-  }
-}
-
-function tellProblems({ json, print, colour }: Console, problems: readonly Problem[]): void {
-  if (json) print(`${JSON.stringify({ problems }, undefined, 2)}\n`);
-  for (const problem of problems) process.stderr.write(`${colour.red("problem")} ${problemText(problem)}\n`);
 }

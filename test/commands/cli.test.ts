@@ -135,8 +135,8 @@ describe("make", () => {
     expect(existsSync(join(work, "x"))).toBe(false);
     cpSync(ordersFolder, join(work, "y", "SY-0417"), { recursive: true });
     expect(run(["make", sample, "--out", "y"])).toMatchObject({
-      status: 3,
-      stderr: expect.stringContaining("no pack"),
+      status: 2,
+      stderr: expect.stringContaining("holds no manifest.json of a pack"),
     });
     expect(existsSync(join(work, "y", "SY-0417", "SY-0417.yaml"))).toBe(true);
   });
