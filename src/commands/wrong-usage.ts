@@ -7,7 +7,8 @@ import { usageProblems } from "./usage-problems.ts";
  * too. Where there is no `message` of the parser, it is the program that failed.
  */
 export function wrongUsage(message: string | undefined, error: unknown, args: readonly string[]): void {
-  const console = consoleFor({ json: args.some((arg) => /^--json(=true)?$/.test(arg)), quiet: false });
+  const given = (name: string) => args.includes(`--${name}`) || args.includes(`--${name}=true`);
+  const console = consoleFor({ json: given("json"), quiet: given("quiet") });
   if (message === undefined) {
     process.exitCode = endedBy(error, console, "");
     return;

@@ -1,4 +1,6 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
+import { consoleFor } from "../../src/commands/console.ts";
+import { endedBy } from "../../src/commands/run.ts";
 import { troubleOf } from "../../src/commands/trouble.ts";
 import { NotAPackError } from "../../src/files/publish.ts";
 import { InputError, type Problem } from "../../src/order/problem.ts";
@@ -85,5 +87,34 @@ describe("trouble", () => {
       },
     ];
     expect(troubleOf(new InputError(problems), "out")).toEqual({ kind: "input", problems });
+  });
+});
+
+describe("a command that trouble ends", () => {
+  it.each([
+    [
+      system("EACCES", "mkdir", "/yard/packs"),
+      3,
+      { failed: { code: "EACCES", message: expect.stringMatching(/^\/yard/) } },
+    ],
+    [system("EEXIST", "mkdir", "/yard/packs"), 2, { problems: [expect.objectContaining({ name: "out" })] }],
+  ])("tells it on standard error, and with --json as data: %s", (error, status, data) => {
+    const told = vi.spyOn(process.stderr, "write").mockReturnValue(true);
+    const printed: string[] = [];
+    const around = { stderrTty: false, stdoutTty: false, env: {}, now: () => 0, toStderr: () => {} };
+    const ended = [true, false].map((json) =>
+      endedBy(
+        error,
+        consoleFor({ json, quiet: false }, { ...around, toStdout: (text) => printed.push(text) }),
+        "out",
+      ),
+    );
+    const lines = told.mock.calls.map(([text]) => String(text));
+    told.mockRestore();
+    expect(ended).toEqual([status, status]);
+    expect(printed.map((text) => JSON.parse(text))).toEqual([data]);
+    expect(lines).toHaveLength(2);
+    expect(lines[0]).toMatch(status === 2 ? /^problem command line: out: / : /^failed: \/yard\/packs /);
+    expect(lines[1]).toBe(lines[0]);
   });
 });

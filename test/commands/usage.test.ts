@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import {
   closeSync,
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -144,6 +145,18 @@ describe("a place that can't be written to", () => {
     const { status, stderr } = run("make", sample, "--out", "linked");
     expect(status).toBe(2);
     expect(stderr).toContain(`${join("linked", "SY-0417")}, which is a symbolic link`);
+  });
+
+  it("is a folder where a report would be kept", () => {
+    const models = join(work, "models");
+    cpSync(join(top, "models"), models, { recursive: true });
+    const kept = join(models, "approved", "SY-0417.json");
+    rmSync(kept, { force: true });
+    mkdirSync(kept, { recursive: true });
+    const { status, stderr } = run("approve", join(models, "orders", "SY-0417.yaml"));
+    expect(status).toBe(2);
+    expect(stderr).toContain(`${join("models", "approved", "SY-0417.json")}, which is a folder`);
+    expect(readdirSync(kept)).toEqual([]);
   });
 
   it.runIf(existsSync("/proc/self"))("ends where the system makes no folders", () => {
