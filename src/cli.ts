@@ -1,6 +1,7 @@
 import yargs, { type Argv } from "yargs";
 import { hideBin } from "yargs/helpers";
 import manifest from "../package.json" with { type: "json" };
+import { misgiven } from "./commands/misgiven.ts";
 
 const many = { type: "string", array: true, demandOption: true } as const;
 const one = { type: "string", demandOption: true } as const;
@@ -17,11 +18,17 @@ function variants<T>(command: Argv<T>) {
     });
 }
 
-const cli = yargs(hideBin(process.argv))
+const typed = hideBin(process.argv);
+let wrong: string | undefined;
+
+const cli = yargs(typed)
   .scriptName("patternloft")
   .locale("en")
   .version(manifest.version)
-  .parserConfiguration({ "parse-numbers": false, "parse-positional-numbers": false, "dot-notation": false })
+  .parserConfiguration({
+    ...{ "parse-numbers": false, "parse-positional-numbers": false, "dot-notation": false },
+    ...{ "boolean-negation": false, "populate--": true },
+  })
   .usage("$0 COMMAND\n\nFrom one order for an electric bowed-string instrument to the whole workshop pack.")
   .option("json", {
     type: "boolean",
@@ -34,7 +41,12 @@ const cli = yargs(hideBin(process.argv))
     "Make the packs of orders",
     (command) =>
       variants(command.positional("orders", { ...many, describe: "Order files" }))
-        .option("only", { type: "string", array: true, requiresArg: true, describe: "Only these parts" })
+        .option("only", {
+          type: "string",
+          array: true,
+          nargs: 1,
+          describe: "Only this part, or several as A,B; may be repeated",
+        })
         .option("out", {
           type: "string",
           default: "out",
@@ -43,6 +55,7 @@ const cli = yargs(hideBin(process.argv))
         })
         .example("$0 make models/orders/SY-0417.yaml", "the pack, in out/SY-0417")
         .example("$0 make models/orders/SY-0417.yaml --strings 6", "the same with six strings, beside it")
+        .example("$0 make --only nut,bridge a.yaml", "two parts alone")
         .example('$0 make a.yaml --set "string.length=330 mm"', "try one changed dimension"),
     async ({ only = [], ...given }) => (await import("./commands/make.ts")).make({ ...given, only }),
   )
@@ -91,13 +104,17 @@ const cli = yargs(hideBin(process.argv))
     "Exit: 0 done, 1 a check refuses or a comparison differs, 2 the input is wrong, 3 the program failed.",
   )
   .demandCommand(1, "name a command; patternloft --help lists them")
-  .recommendCommands()
   .strict()
-  .fail(async (message, error) => {
-    if (error !== undefined && error !== null) throw error;
-    const { wrongUsage } = await import("./commands/wrong-usage.ts");
-    wrongUsage(message);
+  .check(misgiven)
+  .fail((message, error) => {
+    wrong = message ?? undefined;
+    throw error ?? new Error(message);
   })
   .wrap(Math.min(110, process.stderr.columns ?? 100));
 
-await cli.parseAsync();
+try {
+  await cli.parseAsync();
+} catch (error) {
+  const { wrongUsage } = await import("./commands/wrong-usage.ts");
+  wrongUsage(wrong, error, typed);
+}

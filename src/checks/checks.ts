@@ -35,7 +35,7 @@ function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
   return finding.status === "refuse" && reason !== undefined ? { ...finding, overruled: reason } : finding;
 }
 
-/** Whether a finding keeps its files from being written. */
-export function refuses({ status, overruled }: Finding): boolean {
+/** Whether a finding, as a check or a report has it, keeps its files from being written: it refuses and nobody overruled it. */
+export function refuses({ status, overruled }: Pick<Finding, "status" | "overruled">): boolean {
   return status === "refuse" && overruled === undefined;
 }

@@ -6,8 +6,9 @@ import { jsonLines } from "../report/json-lines.ts";
 import { readable } from "../report/markdown.ts";
 import type { Report } from "../report/report.ts";
 import { memoryStore } from "../step/store.ts";
-import { type Common, type Console, exit, run } from "./console.ts";
+import type { Common, Console } from "./console.ts";
 import { type Variant, variantOptions } from "./options.ts";
+import { exit, run } from "./run.ts";
 
 /** What `patternloft check` is given. */
 export type CheckGiven = Common & Variant & { readonly orders: readonly string[] };
@@ -22,9 +23,7 @@ export function check(given: CheckGiven): Promise<void> {
     const reports = loaded.flatMap((spec) => (spec.ok ? [reportFor(spec.value, store)] : []));
     if (console.json) console.print(jsonText(reports));
     else for (const report of reports) tell(console, report);
-    return reports.some(({ checks }) => checks.some((found) => refuses({ ...found, holds: [] })))
-      ? exit.differs
-      : exit.done;
+    return reports.some(({ checks }) => checks.some(refuses)) ? exit.differs : exit.done;
   });
 }
 
@@ -46,9 +45,10 @@ function tell(
     ...dimensions.map(({ id, value, unit, label }) => {
       return `  ${id.padEnd(width)} ${readable(value).padStart(9)} ${unit.padEnd(3)}  ${label}`;
     }),
-    ...checks.map(({ id, status, found, limit, unit, why, source }) => {
+    ...checks.map(({ id, status, found, limit, unit, why, source, overruled }) => {
       const paint = { pass: ink.green, attend: ink.yellow, refuse: ink.red }[status];
-      return `  ${paint(status.padEnd(6))} ${id}: ${readable(found)} ${unit} (limit ${readable(limit)}); ${why}. ${source}`;
+      const answer = overruled === undefined ? status.padEnd(6) : `${status}, overruled: ${overruled};`;
+      return `  ${paint(answer)} ${id}: ${readable(found)} ${unit} (limit ${readable(limit)}); ${why}. ${source}`;
     }),
   ];
   print(`${lines.join("\n")}\n`);

@@ -1,5 +1,5 @@
 import colours from "picocolors";
-import { InputError, type Problem, problemText } from "../order/problem.ts";
+import { colouring, type Outlets } from "./colouring.ts";
 
 type Colours = ReturnType<typeof colours.createColors>;
 
@@ -21,57 +21,40 @@ export type Console = {
 /** Options that every command takes. */
 export type Common = { readonly json: boolean; readonly quiet: boolean };
 
+/** What a console stands on: its outlets, a clock in milliseconds, and where text goes. */
+export type Surroundings = Outlets & {
+  readonly now: () => number;
+  readonly toStderr: (text: string) => void;
+  readonly toStdout: (text: string) => void;
+};
+
+/** Milliseconds that a job takes before it shows how far it is. */
 const slow = 1000;
 
-/** The console of one command; colour only on a terminal and never where NO_COLOR is set. */
-export function consoleFor({ json, quiet }: Common): Console {
-  const terminal = process.stderr.isTTY === true;
-  const plain = (process.env.NO_COLOR ?? "") !== "" || process.env.TERM === "dumb";
-  const began = performance.now();
+/** The console of one command: what is said, shown and coloured depends on nothing but its options and its surroundings. */
+export function consoleFor({ json, quiet }: Common, around: Surroundings = here()): Console {
+  const { stderrTty, now, toStderr, toStdout } = around;
+  const coloured = colouring(around);
+  const began = now();
   return {
     say: (text) => {
-      if (!quiet) process.stderr.write(`${text}\n`);
+      if (!quiet) toStderr(`${text}\n`);
     },
-    print: (text) => void process.stdout.write(text),
+    print: toStdout,
     progress: (text) => {
-      if (terminal && !quiet && performance.now() - began > slow) process.stderr.write(`\r\u001b[K${text}`);
+      if (stderrTty && !quiet && now() - began > slow) toStderr(`\r\u001b[K${text}`);
     },
-    colour: colours.createColors(terminal && !plain),
-    ink: colours.createColors(process.stdout.isTTY === true && !plain),
+    colour: colours.createColors(coloured.messages),
+    ink: colours.createColors(coloured.results),
     json,
   };
 }
 
-/** What a command ends with. */
-export const exit = { done: 0, differs: 1, input: 2, failed: 3 } as const;
-
-/**
- * Run a command and turn whatever comes of it into an exit status: what a person wrote wrong is told without a stack trace and
- * ends with 2, anything else that fails with 3.
- */
-export async function run(
-  common: Common,
-  command: (console: Console) => Promise<number> | number,
-): Promise<void> {
-  const console = consoleFor(common);
-  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code === "EPIPE") process.exit(exit.done);
-  });
-  try {
-    process.exitCode = await command(console);
-  } catch (error) {
-    if (error instanceof InputError) {
-      process.exitCode = exit.input;
-      tellProblems(console, error.problems);
-    } else {
-      process.exitCode = exit.failed;
-      const said = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-      process.stderr.write(`${console.colour.red("failed")}: ${said}\n`);
-    }
-  }
-}
-
-function tellProblems({ json, print, colour }: Console, problems: readonly Problem[]): void {
-  if (json) print(`${JSON.stringify({ problems }, undefined, 2)}\n`);
-  for (const problem of problems) process.stderr.write(`${colour.red("problem")} ${problemText(problem)}\n`);
+function here(): Surroundings {
+  return {
+    ...{ stderrTty: process.stderr.isTTY === true, stdoutTty: process.stdout.isTTY === true },
+    ...{ env: process.env, now: () => performance.now() },
+    toStderr: (text) => void process.stderr.write(text),
+    toStdout: (text) => void process.stdout.write(text),
+  };
 }

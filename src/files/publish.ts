@@ -1,18 +1,41 @@
 import { existsSync } from "node:fs";
-import { mkdir, readdir, rename, rm, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { lstat, mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { dirname, join, relative, sep } from "node:path";
 
 /** A file to publish, by its path inside the folder. */
 export type Published = { readonly path: string; readonly text: string };
 
 /** Thrown when the place of a pack holds something that no pack is: nothing is touched. */
 export class NotAPackError extends Error {
-  constructor(folder: string) {
-    super(
-      `${folder} is there already and holds no manifest.json: it is no pack, so it is left alone; give another --out`,
-    );
+  readonly place: string;
+  readonly stranger: string;
+  constructor(place: string, stranger: string) {
+    super(`${place} ${stranger}, so it is left alone`);
     this.name = "NotAPackError";
+    this.place = place;
+    this.stranger = stranger;
   }
+}
+
+/**
+ * Make a folder and those above it that are missing; one that is there is left as it is. Fails as `mkdir` does, naming the nearest
+ * place that no folder can be made at. (Node's own recursive mkdir never ends in a place such as /proc.)
+ */
+export async function makeFolder(path: string): Promise<void> {
+  if (await isFolder(path)) return;
+  if (dirname(path) !== path) await makeFolder(dirname(path));
+  try {
+    await mkdir(path);
+  } catch (error) {
+    if (!(await isFolder(path))) throw error;
+  }
+}
+
+function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (kind) => kind.isDirectory(),
+    () => false,
+  );
 }
 
 const beside = (name: string, what: string) => `.${name}.${what}`;
@@ -22,13 +45,15 @@ const beside = (name: string, what: string) => `.${name}.${what}`;
  *
  * All files are written beside the place first; then the old folder is moved aside, the new one moved in and the old one removed.
  * Killed at any moment, the place holds the old folder whole or the new one whole, or the old one lies beside it; the next
- * call for the same place puts that back and clears what was left half written.
+ * call for the same place puts that back and clears what was left half written. A place that holds anything but a pack throws a
+ * NotAPackError before anything is touched there.
  */
 export async function publish(out: string, name: string, files: readonly Published[]): Promise<string> {
   const place = join(out, name);
-  await mkdir(out, { recursive: true });
+  await makeFolder(out);
+  const stranger = await strangerIn(place);
+  if (stranger !== undefined) throw new NotAPackError(place, stranger);
   await recover(out, name);
-  if (existsSync(place) && !existsSync(join(place, "manifest.json"))) throw new NotAPackError(place);
   const fresh = join(out, beside(name, `new-${process.pid}`));
   const old = join(out, beside(name, "old"));
   try {
@@ -69,4 +94,46 @@ function runs(process_: number): boolean {
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === "EPERM";
   }
+}
+
+const manifestName = "manifest.json";
+
+/**
+ * What keeps a place from being replaced by a pack, in words that follow the place's name; nothing where there is nothing yet, or
+ * where a pack lies whole or in part: a folder with a manifest that names an order, and no file but those that it lists.
+ */
+async function strangerIn(place: string): Promise<string | undefined> {
+  const kind = await lstat(place).catch(unlessMissing);
+  if (kind === undefined) return undefined;
+  if (kind.isSymbolicLink()) return "is a symbolic link";
+  if (!kind.isDirectory()) return "is a file";
+  const listed = listedIn(await readFile(join(place, manifestName), "utf8").catch(() => ""));
+  if (listed === undefined) return "is there already and holds no manifest.json of a pack";
+  const entries = await readdir(place, { recursive: true, withFileTypes: true });
+  const unlisted = entries
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => relative(place, join(entry.parentPath, entry.name)).split(sep).join("/"))
+    .filter((path) => path !== manifestName && !listed.includes(path))
+    .sort();
+  return unlisted.length === 0 ? undefined : `holds ${unlisted[0]}, which is not of its pack`;
+}
+
+/** The paths that a manifest lists, or nothing when the text is no pack's manifest. */
+function listedIn(text: string): string[] | undefined {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+  if (typeof data !== "object" || data === null) return undefined;
+  const { order, files } = data as { order?: unknown; files?: unknown };
+  if (typeof order !== "string" || !Array.isArray(files)) return undefined;
+  const paths = files.map((file: unknown) => (file as { path?: unknown } | null)?.path);
+  return paths.every((path) => typeof path === "string") ? paths : undefined;
+}
+
+function unlessMissing(error: NodeJS.ErrnoException): undefined {
+  if (error.code === "ENOENT") return undefined;
+  throw error;
 }

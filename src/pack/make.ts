@@ -26,6 +26,8 @@ export type Made = {
   readonly held: readonly Held[];
   readonly checks: { readonly pass: number; readonly attend: number; readonly refuse: number };
   readonly attend: readonly { readonly id: string; readonly why: string }[];
+  /** Refusals that the order overrules, each with the reason given there. */
+  readonly overruled: readonly { readonly id: string; readonly why: string; readonly reason: string }[];
 };
 
 /**
@@ -67,6 +69,9 @@ function summary({ report, files, held }: Pack, folder: string): Made {
     ...{ order: report.order, folder, fingerprint: report.fingerprint, files: files.length, held },
     checks: { pass: count("pass"), attend: count("attend"), refuse: count("refuse") },
     attend: report.checks.filter(({ status }) => status === "attend").map(({ id, why }) => ({ id, why })),
+    overruled: report.checks.flatMap(({ id, why, overruled }) =>
+      overruled === undefined ? [] : [{ id, why, reason: overruled }],
+    ),
   };
 }
 

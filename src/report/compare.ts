@@ -11,12 +11,16 @@ export type MovedDimension = {
   readonly beyond: boolean;
 };
 
-/** A check that answers differently. */
+/**
+ * A check that answers differently. `overruled` holds the reasons of whoever overruled its refusals; `reason` is a refusal that is
+ * overruled before and after, for another reason.
+ */
 export type MovedCheck = {
   readonly id: string;
-  readonly kind: "worse" | "better" | "new" | "gone";
+  readonly kind: "worse" | "better" | "reason" | "new" | "gone";
   readonly before: ReportedCheck["status"] | null;
   readonly after: ReportedCheck["status"] | null;
+  readonly overruled: { readonly before: string | null; readonly after: string | null };
 };
 
 /** All that differs between two reports; `differs` when any of it counts. */
@@ -34,7 +38,8 @@ const same = 5e-7;
  * What moved from an old report to a new one, sorted by id.
  *
  * A dimension counts when it moved by more than the old report's tolerance for it, or is new or gone; a check counts when
- * it got worse, or is new and doesn't pass. `head` names what the reports are of where that differs: it is said, but doesn't count
+ * it got worse, or is new and doesn't pass. From best to worst a check passes, asks to be attended to, refuses but is overruled, and
+ * refuses; another reason for overruling is said, but doesn't count. `head` names what the reports are of where that differs: it is said, but doesn't count
  * by itself.
  */
 export function compareReports(before: Report, after: Report): Comparison {
@@ -75,13 +80,19 @@ function movedDimension(
   ];
 }
 
-const gravity = { pass: 0, attend: 1, refuse: 2 } as const;
+/** How grave an answer is. A refusal that a person overruled is graver than any check that doesn't refuse. */
+function gravity({ status, overruled }: ReportedCheck): number {
+  if (status !== "refuse") return { pass: 0, attend: 1 }[status];
+  return overruled === undefined ? 3 : 2;
+}
 
 function movedCheck(a: ReportedCheck | undefined, b: ReportedCheck | undefined): MovedCheck[] {
-  const statuses = { before: a?.status ?? null, after: b?.status ?? null };
-  const { id } = (a ?? b)!;
-  if (a === undefined || b === undefined)
-    return [{ id, kind: a === undefined ? "new" : "gone", ...statuses }];
-  if (a.status === b.status) return [];
-  return [{ id, kind: gravity[b.status] > gravity[a.status] ? "worse" : "better", ...statuses }];
+  const both = {
+    ...{ id: (a ?? b)!.id, before: a?.status ?? null, after: b?.status ?? null },
+    overruled: { before: a?.overruled ?? null, after: b?.overruled ?? null },
+  };
+  if (a === undefined || b === undefined) return [{ ...both, kind: a === undefined ? "new" : "gone" }];
+  const by = gravity(b) - gravity(a);
+  if (by !== 0) return [{ ...both, kind: by > 0 ? "worse" : "better" }];
+  return a.overruled === b.overruled ? [] : [{ ...both, kind: "reason" }];
 }

@@ -4,7 +4,7 @@ import { compareReports } from "../../src/report/compare.ts";
 import { comparisonMarkdown, comparisonText } from "../../src/report/comparison-text.ts";
 import { jsonLines } from "../../src/report/json-lines.ts";
 import { readReport } from "../../src/report/read-report.ts";
-import type { Report } from "../../src/report/report.ts";
+import type { Report, ReportedCheck } from "../../src/report/report.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { specOf } from "../samples.ts";
 
@@ -14,6 +14,13 @@ function moved(report: Report, id: string, by: number): Report {
   expect(report.dimensions.map((dimension) => dimension.id)).toContain(id);
   const dimensions = report.dimensions.map((d) => (d.id === id ? { ...d, value: d.value + by } : d));
   return { ...report, dimensions };
+}
+
+/** A report whose check of the nut's wall answers otherwise. */
+function checked(report: Report, answer: Partial<ReportedCheck>): Report {
+  expect(report.checks.map(({ id }) => id)).toContain("wall.nut");
+  const checks = report.checks.map((c) => (c.id === "wall.nut" ? { ...c, ...answer } : c));
+  return { ...report, checks };
 }
 
 describe("a comparison", () => {
@@ -41,13 +48,16 @@ describe("a comparison", () => {
     expect(head).toEqual(["strings: 4 before, 5 after"]);
     expect(kinds.get("string.C3.tension")).toBe("new");
     expect(kinds.get("nut.width")).toBe("changed");
+    expect(kinds.get("nut.margin")).toBe("changed");
     for (const id of [
       "string.length",
       "core.slope",
-      "nut.margin.x",
+      "nut.wall",
+      "bridge.tilt",
       "string.A4.tension",
       "fingerboard.length",
     ]) {
+      for (const report of [four, five]) expect(report.dimensions.map((d) => d.id)).toContain(id);
       expect(kinds.has(id), id).toBe(false);
     }
     for (const { before, after } of dimensions) expect(before).not.toBe(after);
@@ -70,6 +80,56 @@ describe("a comparison", () => {
       differs: false,
       checks: [{ id: "wall.nut", kind: "better" }],
     });
+  });
+
+  const standings: readonly [string, Partial<ReportedCheck>][] = [
+    ["pass", { status: "pass" }],
+    ["attend", { status: "attend" }],
+    ["refuse, overruled: brass nut", { status: "refuse", overruled: "brass nut" }],
+    ["refuse", { status: "refuse" }],
+  ];
+  const pairs = standings.flatMap(([before, from], i) =>
+    standings.map(([after, to], j) => ({
+      ...{ before, from, after, to },
+      kind: i === j ? "the same" : i < j ? "worse" : "better",
+    })),
+  );
+
+  it.each(pairs)(
+    "finds a check that goes from $before to $after: $kind",
+    ({ before, from, after, to, kind }) => {
+      const comparison = compareReports(checked(five, from), checked(five, to));
+      expect(comparison.checks.map((moved) => moved.kind)).toEqual(kind === "the same" ? [] : [kind]);
+      expect(comparison.differs).toBe(kind === "worse");
+      if (kind === "the same") return;
+      const text = comparisonText(comparison);
+      expect(text).toContain(`wall.nut  ${before} -> ${after}  check ${kind}\n`);
+      expect(text).not.toContain("nothing moved");
+      expect(comparisonMarkdown(comparison)).toContain(`| wall.nut | ${before} | ${after} | check ${kind} |`);
+    },
+  );
+
+  it("tells another reason for overruling, but doesn't count it", () => {
+    const [a, b] = ["brass nut", "bone,\n  glued"].map((overruled) =>
+      checked(five, { status: "refuse", overruled }),
+    );
+    const comparison = compareReports(a!, b!);
+    expect(comparison).toMatchObject({ differs: false, checks: [{ id: "wall.nut", kind: "reason" }] });
+    expect(comparisonText(comparison)).toBe(
+      "wall.nut  refuse, overruled: brass nut -> refuse, overruled: bone, glued  overruled for another reason\nwithin tolerance\n",
+    );
+  });
+
+  it("counts a new check that doesn't pass, overruled or not", () => {
+    const without = { ...five, checks: five.checks.filter(({ id }) => id !== "wall.nut") };
+    const differs = standings.map(([, to]) => compareReports(without, checked(five, to)).differs);
+    expect(differs).toEqual([false, true, true, true]);
+  });
+
+  it("says the same of equal reports as text and as Markdown", () => {
+    const comparison = compareReports(five, five);
+    expect(comparisonText(comparison)).toBe("nothing moved\n");
+    expect(comparisonMarkdown(comparison)).toBe("**nothing moved**\n");
   });
 
   it("reads well as text and as Markdown", () => {
