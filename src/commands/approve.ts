@@ -1,7 +1,6 @@
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { refuses } from "../checks/checks.ts";
 import { approvedFolder } from "../files/library.ts";
-import { makeFolder } from "../files/publish.ts";
 import { replaceFile } from "../files/replace-file.ts";
 import { shownPath } from "../files/shown-path.ts";
 import { InputError } from "../order/problem.ts";
@@ -27,10 +26,7 @@ export function approve(given: ApproveGiven): Promise<void> {
       const refusing = report.checks.filter(refuses);
       const file = join(approvedFolder(given.order), `${report.order}.json`);
       const kept = refusing.length === 0;
-      if (kept) {
-        await makeFolder(dirname(file));
-        await replaceFile(file, jsonLines(report));
-      }
+      if (kept) await replaceFile(file, jsonLines(report));
       if (json) print(`${JSON.stringify({ order: report.order, kept, file: shownPath(file) })}\n`);
       for (const { id, why } of refusing) say(`${id} refuses: ${why}`);
       say(kept ? `kept ${shownPath(file)}` : "not kept: a report with a refusing check can't be approved");

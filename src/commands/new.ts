@@ -1,6 +1,5 @@
 import { existsSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve } from "node:path";
-import { makeFolder } from "../files/publish.ts";
 import { replaceFile } from "../files/replace-file.ts";
 import { shownPath } from "../files/shown-path.ts";
 import { newOrder } from "../order/new-order.ts";
@@ -40,7 +39,6 @@ export function newFile(given: NewGiven): Promise<void> {
         throw new InputError(
           read.problems.map((problem) => ({ ...problem, hint: "name the file as the order" })),
         );
-      await makeFolder(dirname(resolve(file)));
       await replaceFile(file, text);
       if (json) print(`${JSON.stringify({ file: shownPath(file) })}\n`);
       say(`wrote ${shownPath(file)}; next: patternloft check ${shownPath(file)}`);

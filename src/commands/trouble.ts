@@ -1,5 +1,5 @@
-import { shownPath } from "../files/library.ts";
 import { NotAPackError } from "../files/publish.ts";
+import { shownPath } from "../files/shown-path.ts";
 import { commandLine, InputError, type Problem } from "../order/problem.ts";
 import { ReadBackError } from "../pack/pack.ts";
 

@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
-import { lstat, mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { lstat, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join, relative, sep } from "node:path";
+import { makeFolder } from "./make-folder.ts";
 
 /** A file to publish, by its path inside the folder. */
 export type Published = { readonly path: string; readonly text: string };
@@ -15,27 +16,6 @@ export class NotAPackError extends Error {
     this.place = place;
     this.stranger = stranger;
   }
-}
-
-/**
- * Make a folder and those above it that are missing; one that is there is left as it is. Fails as `mkdir` does, naming the nearest
- * place that no folder can be made at. (Node's own recursive mkdir never ends in a place such as /proc.)
- */
-export async function makeFolder(path: string): Promise<void> {
-  if (await isFolder(path)) return;
-  if (dirname(path) !== path) await makeFolder(dirname(path));
-  try {
-    await mkdir(path);
-  } catch (error) {
-    if (!(await isFolder(path))) throw error;
-  }
-}
-
-function isFolder(path: string): Promise<boolean> {
-  return stat(path).then(
-    (kind) => kind.isDirectory(),
-    () => false,
-  );
 }
 
 const beside = (name: string, what: string) => `.${name}.${what}`;

@@ -1,9 +1,10 @@
-import { mkdir, rename, rm, writeFile } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { rename, rm, writeFile } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
+import { makeFolder } from "./make-folder.ts";
 
 /** Write a file whole or not at all: beside its place first, then moved over whatever is there. */
 export async function replaceFile(file: string, text: string): Promise<void> {
-  await mkdir(dirname(file), { recursive: true });
+  await makeFolder(dirname(resolve(file)));
   const fresh = join(dirname(file), `.${basename(file)}.new-${process.pid}`);
   try {
     await writeFile(fresh, text);

@@ -36,7 +36,7 @@ describe("the samples", () => {
   it.each(readdirSync(join(models, "pictures")))(
     "the picture %s is what the program makes today",
     (picture) => {
-      const [, order, name] = /^(SY-\d+)-(\w+\.svg)$/.exec(picture) ?? [];
+      const [, order, name] = /^(SY-\d+)-([\w-]+\.svg)$/.exec(picture) ?? [];
       const made = packOfSample(order!).pack.files.find(({ path }) => path === `outlines/${name}`);
       expect(readFileSync(join(models, "pictures", picture), "utf8")).toBe(made?.text);
     },
