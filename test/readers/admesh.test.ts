@@ -10,7 +10,7 @@ import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import { parts } from "../geometry/solid/parts.ts";
 import { known } from "../geometry/solid/recipes.ts";
-import { missing } from "./missing.ts";
+import { admesh, describeWith } from "./tool.ts";
 
 let kernel: Kernel;
 let folder: string;
@@ -52,7 +52,7 @@ function written(solid: Solid) {
   return { made: made.mesh, bytes: stlWrite(made.mesh) };
 }
 
-if (!missing("admesh", ["--version"])) {
+describeWith(admesh, "every named solid, opened by admesh", () => {
   describe("admesh finds nothing to mend in", () => {
     test.each([...known, ...parts])("$name", ({ solid }) => {
       const { made, bytes } = written(solid);
@@ -71,4 +71,4 @@ if (!missing("admesh", ["--version"])) {
     bytes.set(first, 84 + 24);
     expect(flawsIn(report(bytes).numbers)).not.toEqual([]);
   });
-}
+});

@@ -33,6 +33,9 @@ export const ezdxf = {
   args: ["-c", "import ezdxf, shapely"],
 };
 
+/** admesh, from the Debian package of that name. */
+export const admesh = { name: "admesh", command: "admesh", args: ["--version"] };
+
 /** What a Python script prints as JSON. */
 export function python(script: string, ...args: string[]): unknown {
   const text = execFileSync("/usr/bin/python3", [script, ...args], { encoding: "utf8", maxBuffer: 1e8 });
