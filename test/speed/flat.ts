@@ -32,16 +32,18 @@ async function outlineRows(name: string, path: Path, by: number): Promise<Row[]>
   const engine = timePairs(ours, await engineOffset(path, by, 0.001), 15);
   const drawing = timePairs(ours, drawingOutline(path, by), 3);
   const against =
-    drawing.threw === undefined ? "makerjs outline" : `makerjs outline (threw: ${drawing.threw})`;
+    drawing.threw === undefined
+      ? "faster than makerjs outline"
+      : `faster than makerjs outline (threw: ${drawing.threw})`;
   return [
-    row(what, engine.ours, "polygon engine at 0.001 mm", engine.other / engine.ours),
+    row(what, engine.ours, "faster than the polygon engine at 0.001 mm", engine.other / engine.ours),
     row(what, drawing.ours, against, drawing.other / drawing.ours),
     {
       name: `${what}, segments`,
       median: segmentsIn(ours()),
       unit: "segments",
       against: "segments of the source",
-      ratio: path.points.length / segmentsIn(ours()),
+      ratio: segmentsIn(ours()) / path.points.length,
     },
   ];
 }
@@ -77,7 +79,7 @@ function growthRows(): Row[] {
   return sizes.map((size, k) => {
     const time = median(times[k]!);
     const expected = (first * size * Math.log(size)) / (100 * Math.log(100));
-    return row(`offset of ${size} arcs`, time, "n log n from 100", expected / time);
+    return row(`offset of ${size} arcs`, time, "faster than n log n from 100", expected / time);
   });
 }
 

@@ -147,7 +147,7 @@ function memoryRow(kernel: Kernel): Row {
     median: grown,
     unit: "MB",
     against: "before them",
-    ratio: before / (before + grown),
+    ratio: (before + grown) / before,
   };
 }
 
@@ -168,7 +168,7 @@ function fairRows(): Row[] {
       name: `fair curve: ${name}`,
       median: mine,
       unit: "ms",
-      against: `greedy longest biarcs (${arcs} arcs against ${greedy()})`,
+      against: `faster than greedy longest biarcs (${arcs} arcs against ${greedy()})`,
       ratio: theirs / mine,
     };
   });
@@ -186,7 +186,7 @@ export async function solidRows(): Promise<Row[]> {
       name: `solid: ${name}`,
       median: ours,
       unit: "ms",
-      against: "@jscad/modeling booleans",
+      against: "faster than @jscad/modeling booleans",
       ratio: against / ours,
     };
   });
