@@ -10,7 +10,7 @@ export function readText(file: string, shown: string): Checked<string> {
     ok: false,
     problems: [
       {
-        ...{ code: "unreadable", position: { file: shown, line: 1, column: 1 }, name: "", found },
+        ...{ code: "unreadable", position: { file: shown, line: 1, column: 1 }, name: "the file", found },
         ...{ allowed: "a file in UTF-8 that can be read", hint },
       },
     ],

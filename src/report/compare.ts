@@ -38,7 +38,7 @@ const same = 5e-7;
  * What moved from an old report to a new one, sorted by id.
  *
  * A dimension counts when it moved by more than the old report's tolerance for it, or is new or gone; a check counts when
- * it got worse, or is new and doesn't pass. From best to worst a check passes, asks to be attended to, refuses but is overruled, and
+ * it got worse, is gone, or is new and doesn't pass. From best to worst a check passes, asks to be attended to, refuses but is overruled, and
  * refuses; another reason for overruling is said, but doesn't count. `head` names what the reports are of where that differs: it is said, but doesn't count
  * by itself.
  */
@@ -46,7 +46,7 @@ export function compareReports(before: Report, after: Report): Comparison {
   const dimensions = pairs(before.dimensions, after.dimensions).flatMap(([a, b]) => movedDimension(a, b));
   const checks = pairs(before.checks, after.checks).flatMap(([a, b]) => movedCheck(a, b));
   const counts = checks.some(
-    ({ kind, after: now }) => kind === "worse" || (kind === "new" && now !== "pass"),
+    ({ kind, after: now }) => kind === "worse" || kind === "gone" || (kind === "new" && now !== "pass"),
   );
   return {
     head: (["order", "design", "strings", "hand"] as const)

@@ -132,6 +132,18 @@ describe("a comparison", () => {
     expect(comparisonMarkdown(comparison)).toBe("**nothing moved**\n");
   });
 
+  it("counts a check that is gone: what it guarded is no longer looked at", () => {
+    const fewer: Report = { ...five, checks: five.checks.filter(({ id }) => id !== "wall.nut") };
+    expect(compareReports(five, fewer)).toMatchObject({
+      differs: true,
+      checks: [{ id: "wall.nut", kind: "gone" }],
+    });
+    expect(compareReports(fewer, five)).toMatchObject({
+      differs: false,
+      checks: [{ id: "wall.nut", kind: "new" }],
+    });
+  });
+
   it("reads well as text and as Markdown", () => {
     const comparison = compareReports(five, moved(five, "bridge.height", 0.25));
     expect(comparisonText(comparison)).toBe(
