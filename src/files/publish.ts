@@ -31,8 +31,7 @@ const beside = (name: string, what: string) => `.${name}.${what}`;
 export async function publish(out: string, name: string, files: readonly Published[]): Promise<string> {
   const place = join(out, name);
   await makeFolder(out);
-  const stranger = await strangerIn(place);
-  if (stranger !== undefined) throw new NotAPackError(place, stranger);
+  await freeOrPack(out, name);
   await recover(out, name);
   const fresh = join(out, beside(name, `new-${process.pid}`));
   const old = join(out, beside(name, "old"));
@@ -50,6 +49,13 @@ export async function publish(out: string, name: string, files: readonly Publish
   }
   await rm(old, { recursive: true, force: true });
   return place;
+}
+
+/** Throws a NotAPackError when a pack's place holds anything that isn't one; nothing is touched. */
+export async function freeOrPack(out: string, name: string): Promise<void> {
+  const place = join(out, name);
+  const stranger = await strangerIn(place);
+  if (stranger !== undefined) throw new NotAPackError(place, stranger);
 }
 
 /** Put right what a killed run may have left of one folder; what another running process is writing stays. */

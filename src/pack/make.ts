@@ -1,4 +1,4 @@
-import { publish } from "../files/publish.ts";
+import { freeOrPack, publish } from "../files/publish.ts";
 import { didYouMean } from "../order/nearest.ts";
 import { type Checked, commandLine, type Problem } from "../order/problem.ts";
 import type { Options } from "../order/resolve.ts";
@@ -46,9 +46,11 @@ export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>
     job.onPack?.(i + 1, specs.length);
     return pack;
   });
+  const named = packs.map((pack) => ({ pack, name: folderName(pack, variant) }));
+  for (const { name } of named) await freeOrPack(job.out, name);
   const made: Made[] = [];
-  for (const pack of packs) {
-    const folder = await publish(job.out, folderName(pack, variant), pack.files);
+  for (const { pack, name } of named) {
+    const folder = await publish(job.out, name, pack.files);
     made.push(summary(pack, folder));
   }
   return { ok: true, value: made };

@@ -1,5 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -124,6 +133,14 @@ describe("make", () => {
       status: 2,
       stderr: expect.stringContaining("did you mean wall.nut?"),
     });
+  });
+
+  it("publishes none of several packs when the place of one holds something else", () => {
+    mkdirSync(join(work, "z", "SY-0418"), { recursive: true });
+    writeFileSync(join(work, "z", "SY-0418", "letter.txt"), "mine");
+    const other = join(ordersFolder, "SY-0418.yaml");
+    expect(run(["make", sample, other, "--out", "z"]).status).toBe(2);
+    expect(tree(join(work, "z"))).toEqual({ "/SY-0418/letter.txt": "mine" });
   });
 
   it("refuses two orders of one number, an unknown part and a place that is no pack", () => {
