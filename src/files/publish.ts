@@ -30,7 +30,6 @@ const beside = (name: string, what: string) => `.${name}.${what}`;
  */
 export async function publish(out: string, name: string, files: readonly Published[]): Promise<string> {
   const place = join(out, name);
-  await makeFolder(out);
   await freeOrPack(out, name);
   await recover(out, name);
   const fresh = join(out, beside(name, `new-${process.pid}`));
@@ -51,8 +50,9 @@ export async function publish(out: string, name: string, files: readonly Publish
   return place;
 }
 
-/** Throws a NotAPackError when a pack's place holds anything that isn't one; nothing is touched. */
+/** Throws a NotAPackError when a pack's place holds anything that isn't one; `out` is made, and nothing in it is touched. */
 export async function freeOrPack(out: string, name: string): Promise<void> {
+  await makeFolder(out);
   const place = join(out, name);
   const stranger = await strangerIn(place);
   if (stranger !== undefined) throw new NotAPackError(place, stranger);

@@ -1,5 +1,6 @@
 import type { Path } from "./path.ts";
 import type { Point } from "./point.ts";
+import { tolerance } from "./tolerance.ts";
 
 /** A straight piece of a path from `from` to `to`, mm. */
 export type Line = { readonly kind: "line"; readonly from: Point; readonly to: Point };
@@ -31,7 +32,8 @@ export function segmentBetween(from: Point, to: Point, bulge: number): Segment {
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   const chord = Math.hypot(dx, dy);
-  if (bulge === 0 || chord === 0 || Math.abs(bulge) * chord < 1e-12) return { kind: "line", from, to };
+  if (bulge === 0 || chord === 0 || Math.abs(bulge) * chord < tolerance.straight)
+    return { kind: "line", from, to };
   const sweep = 4 * Math.atan(bulge);
   const radius = (chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge));
   const aside = (1 - bulge * bulge) / (4 * bulge);

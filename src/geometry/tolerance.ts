@@ -12,6 +12,11 @@ export const tolerance = {
    * above `snap`, so that the direction of an edge is not in doubt, and well below `exact`, so that it is not felt.
    */
   tiny: 1e-7,
+  /**
+   * An arc whose middle stands off its chord by less than half of this is a line: its centre would be so far away that a double
+   * couldn't place it.
+   */
+  straight: 1e-12,
   /** Ends of a drawn outline nearer than this are joined when an outline is cleaned. */
   join: 1e-3,
   /** How far arcs may stray from the fair curve that they stand for. */

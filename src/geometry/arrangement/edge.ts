@@ -1,3 +1,5 @@
+import { tolerance } from "../tolerance.ts";
+
 /**
  * A line or arc as the arrangement works with it: ends, circle, extents in mm, no angles. `turn` is 0 for a line, 1
  * for an arc counter-clockwise, -1 clockwise; an arc is at most half a circle. `weight` is what crossing the edge
@@ -109,7 +111,7 @@ export function edgeBetween(
   const dy = by - ay;
   const size = Math.abs(bulge);
   const chord = size === 0 ? 0 : Math.sqrt(dx * dx + dy * dy);
-  if (size * chord < 1e-12) return lineEdge(ax, ay, bx, by, weight, source);
+  if (size * chord < tolerance.straight) return lineEdge(ax, ay, bx, by, weight, source);
   const aside = (1 - bulge * bulge) / (4 * bulge);
   const r = (chord * (1 + bulge * bulge)) / (4 * size);
   return arcEdge(
