@@ -53,7 +53,7 @@ function rootsFor(orderFile: string): string[] {
 }
 
 /** The models that come with the program: in the nearest folder above this code that holds any. */
-export function shippedModels(): string {
+function shippedModels(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
   while (!existsSync(join(folder, "models", "designs")) && dirname(folder) !== folder)
     folder = dirname(folder);

@@ -1,5 +1,5 @@
 /** Names of checks that protect a person or a machine and that no order overrules, whatever file name follows the name. */
-export const neverOverruled: readonly string[] = [
+const neverOverruled: readonly string[] = [
   "feed.climb",
   "clamp.swept",
   "speed.mark",

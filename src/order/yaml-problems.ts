@@ -11,7 +11,7 @@ export type Fail = (
 ) => Problem;
 
 /** How many levels a file may nest; no file of ours needs a quarter of it. */
-export const mostLevels = 40;
+const mostLevels = 40;
 
 const syntaxHint = "look for a missing colon, bracket, quote or indent there or just before";
 

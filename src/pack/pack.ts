@@ -60,7 +60,7 @@ export function packOf(spec: Spec, store: Store, only: readonly string[] | "all"
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, wanted));
   const drawn = wanted.map((file) => ({ file, answer: file.of(model, store) }));
   const parts = new Map(drawn.map(({ file, answer }) => [file.name, fingerprintOf(answer.key)]));
-  const report = reportOf(model, parts, only === "all" ? "all" : { parts: only });
+  const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
   const made = drawn
     .filter(({ file }) => !held.some((entry) => entry.file === file.name))
     .flatMap((entry) => machineFiles(entry, model, found));
@@ -71,7 +71,7 @@ export function packOf(spec: Spec, store: Store, only: readonly string[] | "all"
 export function reportFor(spec: Spec, store: Store): Report {
   const model = modelOf(spec, store);
   const parts = new Map(flatFiles.map((file) => [file.name, fingerprintOf(file.of(model, store).key)]));
-  return reportOf(model, parts);
+  return reportOf(model, findings(model), parts);
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly FlatFile[]): Held[] {

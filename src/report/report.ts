@@ -1,5 +1,4 @@
 import type { Finding } from "../checks/check.ts";
-import { findings } from "../checks/checks.ts";
 import { fingerprintOf, hashOf } from "../step/key.ts";
 import { rounded } from "../step/rounded.ts";
 import type { Model } from "../workshop/model.ts";
@@ -35,10 +34,15 @@ export type Asked = { readonly parts: readonly string[] } | "all";
 /**
  * The report of a model: its numbers rounded to 1e-6 and sorted by id, and what the checks found.
  *
- * `parts` are the fingerprints of the order's parts by file name; the order's own is the hash over them and over its numbers, so
+ * `found` is what the checks found in this model. `parts` are the fingerprints of the order's parts by file name; the order's own is the hash over them and over its numbers, so
  * that two variants that differ in a number alone don't share a folder.
  */
-export function reportOf(model: Model, parts: ReadonlyMap<string, string>, asked: Asked = "all"): Report {
+export function reportOf(
+  model: Model,
+  found: readonly Finding[],
+  parts: ReadonlyMap<string, string>,
+  asked: Asked = "all",
+): Report {
   const { spec } = model;
   const wanted = (part: string) => asked === "all" || asked.parts.includes(part);
   const dimensions = dimensionsOf(spec)
@@ -51,7 +55,7 @@ export function reportOf(model: Model, parts: ReadonlyMap<string, string>, asked
   return {
     ...{ order: spec.order, design: spec.design, strings: spec.count, hand: spec.hand },
     ...{ fingerprint: orderFingerprint(parts, dimensions), dimensions },
-    checks: findings(model)
+    checks: found
       .filter(({ subject }) => wanted(subject))
       .map(({ holds: _, ...finding }) => finding)
       .map((finding) => ({ ...finding, found: rounded(finding.found), limit: rounded(finding.limit) })),

@@ -55,7 +55,7 @@ function halved(edge: Edge, from: Place, to: Place, parts: number): Place[] {
 }
 
 /** The distance from a point to the nearest of some edges, mm. */
-export function distanceToEdges(edges: readonly Edge[], x: number, y: number): number {
+function distanceToEdges(edges: readonly Edge[], x: number, y: number): number {
   let least = Number.POSITIVE_INFINITY;
   for (const edge of edges) least = Math.min(least, distanceToEdge(edge, x, y));
   return least;

@@ -34,7 +34,7 @@ export type NeckPlan =
   | { readonly kind: "no-room" };
 
 /** Half the core's width at x; the taper widens it by so many degrees a side toward the tail. */
-export function coreHalf({ width, at, taper }: PlanInput["core"], x: number): number {
+function coreHalf({ width, at, taper }: PlanInput["core"], x: number): number {
   return width / 2 + (x - at) * Math.tan((taper * Math.PI) / 180);
 }
 
