@@ -1,18 +1,5 @@
-import type { Kind } from "./quantity.ts";
-
-/** A dimension that a design declares and an order may set. `least` and `most` are what makes any sense at all. */
-export type Settable = {
-  readonly id: string;
-  readonly kind: Extract<Kind, "length" | "angle">;
-  readonly part: string;
-  readonly label: string;
-  readonly least: number;
-  readonly most: number;
-};
-
-function settable(part: string, kind: Settable["kind"], least: number, most: number) {
-  return (id: string, label: string): Settable => ({ id, kind, part, label, least, most });
-}
+import { neckSettables } from "./neck-settables.ts";
+import { type Settable, settable } from "./settable.ts";
 
 const stringLength = settable("strings", "length", 100, 1200);
 const clearance = settable("strings", "length", 0.05, 20);
@@ -20,8 +7,6 @@ const nutLength = settable("nut", "length", 0.1, 100);
 const bridgeLength = settable("bridge", "length", 0.1, 200);
 const boardLength = settable("fingerboard", "length", 0.1, 1200);
 const coreLength = settable("core", "length", 1, 2000);
-const neckLength = settable("neck", "length", 0.1, 1200);
-const headLength = settable("head", "length", 0.1, 400);
 
 /** Every dimension that can be set, in the order in which a person would think of them. Lengths in mm, angles in degrees. */
 export const catalogue: readonly Settable[] = [
@@ -73,32 +58,7 @@ export const catalogue: readonly Settable[] = [
     -5,
     10,
   )("core.taper", "Taper of the core a side, positive widens toward the tail"),
-  neckLength("neck.thickness.nut", "Thickness under the nut's station, with the board, on the centreline"),
-  neckLength("neck.thickness.heel", "Thickness near the heel's station, with the board, on the centreline"),
-  neckLength("neck.station.nut", "Where the thickness under the nut is measured, from the nut"),
-  neckLength("neck.station.heel", "Where the thickness near the heel is measured, from the nut"),
-  neckLength("neck.transition.start", "Where the neck's sides leave the board's edges, from the nut"),
-  neckLength("neck.transition.end", "Where the neck's sides have reached the core, from the nut"),
-  neckLength("neck.heel.end", "Where the neck's back has reached the core's underside, from the nut"),
-  neckLength("neck.allowance.end", "Wood that a blank has beyond the neck at either end"),
-  neckLength("neck.allowance.side", "Wood that a blank has beyond the neck on either side"),
-  neckLength("neck.allowance.face", "Wood that a blank has beyond the neck on front and back"),
-  neckLength("neck.corner", "Radius of the two corners at the tail, seen from the front"),
-  settable("head", "angle", 0, 30)("head.angle", "Fall of the head's face toward its end, to z = 0"),
-  headLength("head.thickness", "Thickness of the head, square to its face"),
-  headLength("head.volute", "Where the head's back runs into the neck's, from the nut along the face"),
-  headLength("head.shoulder", "Length over which the head widens from the nut"),
-  headLength(
-    "head.margin",
-    "First row of tuners from the nut, and last row from the head's end, along the face",
-  ),
-  headLength("head.row", "Rows of tuners apart, along the face"),
-  headLength("head.column", "Column of tuners from the centreline"),
-  headLength("head.edge", "Column of tuners from the head's side"),
-  headLength("head.corner", "Radius of the two corners at the head's end"),
-  headLength("tuner.hole", "Diameter of a tuner's hole in the head's face"),
-  headLength("tuner.post", "Diameter of a tuner's post where its string leaves it"),
-  headLength("tuner.height", "How high over the head's face a string leaves its post"),
+  ...neckSettables,
   settable(
     "tailpiece",
     "length",

@@ -18,16 +18,23 @@ export function designProblems(order: OrderFile, design: ReadFile<DesignFile>): 
     const hint = "list as many strings as the count before it";
     return [{ ...what, found: `a list of ${list.length}`, allowed: `a list of ${count}`, hint }];
   });
-  const { fingerboard } = data.stations;
-  const stations = fingerboard.flatMap((x, i): Problem[] => {
-    const before = i === 0 ? 0 : fingerboard[i - 1]!;
+  const stations = (["fingerboard", "neck"] as const).flatMap((part) => stationProblems(part, design));
+  return [...lists, ...stations, ...ownName(order.design, design, data.design, "design")];
+}
+
+function stationProblems(
+  part: keyof DesignFile["stations"],
+  { data, written }: ReadFile<DesignFile>,
+): Problem[] {
+  const list = data.stations[part];
+  return list.flatMap((x, i): Problem[] => {
+    const before = i === 0 ? 0 : list[i - 1]!;
     if (Number.isInteger(x) && x > before) return [];
-    const position = written.at(["stations", "fingerboard", i]);
+    const position = written.at(["stations", part, i]);
     const allowed = i === 0 ? "a whole number of mm above 0" : `a whole number of mm above ${before}`;
     const hint = "list the stations from the nut on, each once, in whole mm";
-    return [{ code: "range", position, name: "stations.fingerboard", found: `${x} mm`, allowed, hint }];
+    return [{ code: "range", position, name: `stations.${part}`, found: `${x} mm`, allowed, hint }];
   });
-  return [...lists, ...stations, ...ownName(order.design, design, data.design, "design")];
 }
 
 /** A file that says another name of itself than the one it was found under. */

@@ -1,5 +1,5 @@
 /** The kinds of number that a person writes, each kept in one unit. */
-export type Kind = "length" | "angle" | "force" | "mass-per-length" | "stress" | "number";
+export type Kind = "length" | "angle" | "force" | "mass-per-length" | "stress" | "number" | "count";
 
 /** What each kind is kept in, and the unit words that a person may write after the number with their factor. */
 export const kinds: {
@@ -11,6 +11,7 @@ export const kinds: {
   "mass-per-length": { unit: "g/m", words: { "g/m": 1 } },
   stress: { unit: "MPa", words: { MPa: 1, GPa: 1000 } },
   number: { unit: "", words: {} },
+  count: { unit: "", words: {} },
 };
 
 /** A number read, or what is wrong with the text. `code` says whether the number or its unit is at fault. */
@@ -30,6 +31,7 @@ const forms: { readonly [kind in Kind]: string } = {
   "mass-per-length": "a mass per length such as 0.66 or 0.66 g/m",
   stress: "a stress such as 2600 MPa or 2.6 GPa",
   number: "a number such as 5, 0.62 or 1/6",
+  count: "a whole number such as 2",
 };
 
 const decimal = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
@@ -59,6 +61,7 @@ export function readQuantity(text: string, kind: Kind): Read {
   }
   const value = readNumber(number.trim());
   if (value === undefined) return refusal("type", kind, written);
+  if (kind === "count" && !Number.isInteger(value)) return refusal("type", kind, written);
   if (word === undefined && kind === "length" && number.includes("/")) {
     return { ...refusal("unit", kind, written), hint: `say which: ${number} in, or ${number} mm` };
   }

@@ -1,4 +1,4 @@
-import { catalogue, type Settable, settables } from "./catalogue.ts";
+import { catalogue, settables } from "./catalogue.ts";
 import type { Count } from "./count.ts";
 import { followsFrom } from "./derived.ts";
 import { didYouMean } from "./nearest.ts";
@@ -6,6 +6,7 @@ import { type Checked, type Position, type Problem, quoted } from "./problem.ts"
 import { quantityText, readQuantity } from "./quantity.ts";
 import type { DesignFile, WrittenDimension } from "./schema/design.ts";
 import type { Reference } from "./schema/measure.ts";
+import type { Settable } from "./settable.ts";
 import type { Source, SpecValue } from "./spec.ts";
 import type { Written } from "./yaml.ts";
 

@@ -92,7 +92,8 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
         build: design.data.build,
       },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
-      ...{ stations: design.data.stations, bridgeFace: bridgeFace.value, shop: shop.data },
+      ...{ stations: design.data.stations, tuners: design.data.head.tuners },
+      ...{ neckWoods: design.data.woods.neck, bridgeFace: bridgeFace.value, shop: shop.data },
       bridgePlaces: facePlaces(design),
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,

@@ -2,6 +2,7 @@ import type { Count } from "./count.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { Shop } from "./shop.ts";
+import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
 
 /** Who decided a value: the design for all counts, the design for this count, the order, or an option. */
@@ -69,7 +70,10 @@ export type Spec = {
   /** Highest first. */
   readonly strings: readonly SpecString[];
   readonly values: { readonly [id: string]: SpecValue };
-  readonly stations: { readonly fingerboard: readonly number[] };
+  readonly stations: { readonly fingerboard: readonly number[]; readonly neck: readonly number[] };
+  readonly tuners: TunerKind;
+  /** What the neck may be made of, the best first. */
+  readonly neckWoods: readonly string[];
   readonly bridgeFace: SpecFace;
   /** Where the bridge's edges and holes stand in the design, by id, for whoever finds one at fault. */
   readonly bridgePlaces: { readonly [id: string]: Position };

@@ -4,16 +4,16 @@ import { expectedOf } from "../../src/files/dxf/expected.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import { catalogue } from "../../src/order/catalogue.ts";
+import { quantityText } from "../../src/order/quantity.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
-import { memoryStore } from "../../src/step/store.ts";
+import { memoryStore, type Store } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { designs, everyCount, specOf } from "../samples.ts";
 import { crossings, inside, polygonOf } from "../simple-ring.ts";
 
 /** What must hold of any instrument that can be built. */
-function sound(spec: Spec): void {
-  const store = memoryStore();
+function sound(spec: Spec, store: Store): void {
   const model = modelOf(spec, store);
   const { instrument: made } = model;
   for (const { id, of } of dimensionsOf(spec)) expect(Number.isFinite(of(model)), id).toBe(true);
@@ -57,65 +57,43 @@ describe("every design at every count and hand", () => {
   it.each(everyCount)("$design with $count strings", ({ design, count }) => {
     for (const hand of ["right", "left"]) {
       const spec = specOf(design, count, "", { hand });
-      expect(contradictions(spec, instrument(spec, memoryStore()))).toEqual([]);
-      sound(spec);
+      const store = memoryStore();
+      expect(contradictions(spec, instrument(spec, store))).toEqual([]);
+      sound(spec, store);
     }
   });
 });
 
 describe("every dimension at each end of its range, one at a time", () => {
-  const named: string[] = [];
-  let ends = 0;
+  const named: { readonly design: string; readonly end: string }[] = [];
+  const ends = new Map<string, number>();
   it.each(Object.keys(designs))("%s builds, or names the dimension to move", (design) => {
     for (const count of designs[design as keyof typeof designs]) {
       const nominal = specOf(design, count);
+      // One store a count: what an end leaves as it was is answered and not worked out again.
+      const store = memoryStore();
       for (const { id } of catalogue) {
         const { least, most, kind } = nominal.values[id]!;
         for (const end of [least, most]) {
-          ends++;
-          const spec = specOf(design, count, `set:\n  ${id}: ${end} ${kind === "angle" ? "deg" : "mm"}\n`);
-          const problems = contradictions(spec, instrument(spec, memoryStore()));
-          if (problems.length === 0) sound(spec);
-          else named.push(`${design} ${count} ${id} ${end}: ${problems[0]!.name}: ${problems[0]!.hint}`);
+          ends.set(design, (ends.get(design) ?? 0) + 1);
+          const spec = specOf(design, count, `set:\n  ${id}: ${quantityText(end, kind)}\n`);
+          const problems = contradictions(spec, instrument(spec, store));
+          if (problems.length === 0) sound(spec, store);
+          else {
+            const { name, hint } = problems[0]!;
+            named.push({ design, end: `${design} ${count} ${id} ${end}: ${name}: ${hint}` });
+          }
           for (const { name } of problems) expect(catalogue.map((entry) => entry.id)).toContain(name);
         }
       }
     }
   });
 
-  it("at least nine ends in ten build", () => {
-    expect(ends).toBeGreaterThan(600);
-    expect(named.length, named.join("\n")).toBeLessThanOrEqual(ends / 10);
+  it.each(Object.keys(designs))("at least nine ends in ten of %s build", (design) => {
+    const list = named.filter((entry) => entry.design === design).map(({ end }) => end);
+    if (list.length > 0)
+      console.log(`${list.length} of ${ends.get(design)} ends don't build:\n${list.join("\n")}`);
+    expect(ends.get(design)).toBeGreaterThan(300);
+    expect(list.length, list.join("\n")).toBeLessThanOrEqual(ends.get(design)! / 10);
   });
-});
-
-describe("a left-hand instrument", () => {
-  it.each(everyCount)(
-    "$design with $count strings keeps every number, and its outlines are mirrored",
-    ({ design, count }) => {
-      const [right, left] = ["right", "left"].map((hand) =>
-        modelOf(specOf(design, count, "", { hand }), memoryStore()),
-      );
-      for (const { id, of } of dimensionsOf(right!.spec)) expect(of(left!), id).toBe(of(right!));
-      for (const file of flatFiles) {
-        const [a, b] = [right!, left!].map((model) => file.of(model, memoryStore()).value);
-        if (file.name === "neck-side") {
-          expect(b).toEqual(a);
-          continue;
-        }
-        expect(b!.shapes).not.toEqual(a!.shapes);
-        const [before, after] = [expectedOf(a!).paths, expectedOf(b!).paths];
-        for (const [i, { area, length, extents }] of before.entries()) {
-          expect(after[i]!.area).toBeCloseTo(area, 9);
-          expect(after[i]!.length).toBeCloseTo(length, 9);
-          const [x1, y1, x2, y2] = extents;
-          const mirrored = ["fingerboard", "neck-plan", "head-face"].includes(file.name)
-            ? [x1, -y2, x2, -y1]
-            : [-x2, y1, -x1, y2];
-          for (const [k, value] of mirrored.entries()) expect(after[i]!.extents[k]).toBeCloseTo(value, 9);
-        }
-        expect(b!.notes.map(({ text }) => text)).toEqual(a!.notes.map(({ text }) => text));
-      }
-    },
-  );
 });

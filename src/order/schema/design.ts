@@ -1,5 +1,7 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
+import type { Settable } from "../settable.ts";
+import { tunerKinds } from "../tuner-kind.ts";
 import { voices } from "../voice.ts";
 import { perCount, valueOrPerCount } from "./counts.ts";
 import { face } from "./face.ts";
@@ -8,7 +10,7 @@ import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
-function dimension(kind: "length" | "angle") {
+function dimension(kind: Settable["kind"]) {
   const one = quantity(kind);
   const limit = valueOrPerCount(one);
   const value = z.union([one, perCount(one), ...reference.options], {
@@ -25,7 +27,12 @@ function dimension(kind: "length" | "angle") {
   });
 }
 
-const forms = { length: dimension("length"), angle: dimension("angle") };
+const forms = {
+  length: dimension("length"),
+  angle: dimension("angle"),
+  number: dimension("number"),
+  count: dimension("count"),
+};
 
 /** A design's dimension as it is written. */
 export type WrittenDimension = z.output<typeof forms.length>;
@@ -47,10 +54,25 @@ export const designFile = record({
     z.array(stringName("a string of the voice"), { error: "a list of strings, highest first" }),
   ),
   dimensions,
+  head: record({
+    tuners: oneOf(
+      tunerKinds,
+      "machine heads in the head's face, pegs with a taper of 1:30, or tuners at the tail and a bare head",
+    ),
+  }),
+  woods: record({
+    neck: z
+      .array(word("a wood of the shop's boards"), { error: "a list of woods, the best first" })
+      .min(1, { error: "at least one wood" })
+      .meta({ description: "what the neck may be made of, the best first" }),
+  }),
   stations: record({
     fingerboard: z
       .array(quantity("length"), { error: "a list of lengths" })
       .meta({ description: "where the board's width is reported, from the nut" }),
+    neck: z.array(quantity("length"), { error: "a list of lengths" }).meta({
+      description: "where the neck has sections and gauges between its two named stations, from the nut",
+    }),
   }),
   bridge: record({ face }),
 });

@@ -9,6 +9,7 @@ const patterns: { readonly [kind in Kind]: string } = {
   "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m)?\\s*$",
   stress: "^\\s*[0-9.eE+-]+\\s*(MPa|GPa)?\\s*$",
   number: "^\\s*[+-]?[0-9./ eE+-]+\\s*$",
+  count: "^\\s*[0-9]+\\s*$",
 };
 
 /** A quantity of some kind, written as a number or a text with a unit; comes out as a number in the kind's unit. */
