@@ -1,4 +1,5 @@
 import { type Extents, extentsOf } from "../geometry/measure.ts";
+import type { Solid } from "../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
@@ -11,7 +12,11 @@ import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboa
 import { headTuners, type Tuners } from "./head/tuners.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
+import type { ProfileInput } from "./neck/profile.ts";
+import { neckStations, profileInput } from "./neck/profile-input.ts";
+import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
+import { neckSolid } from "./neck/solid.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
@@ -36,6 +41,9 @@ export type Instrument = {
   readonly neckPlan: NeckPlan;
   readonly neckSide: NeckSide;
   readonly neckBlank: Blank;
+  readonly neckProfile: ProfileInput;
+  readonly neckSections: readonly NeckSection[];
+  readonly neckSolid: Solid;
   /** The wood of the neck at its two named stations. */
   readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
 };
@@ -146,6 +154,14 @@ export function instrument(spec: Spec, store: Store): Instrument {
         ...own.neckWood,
         heelEnd: of("neck.heel.end"),
         core: { ...own.core, end: of("core.end"), depth: of("core.depth") },
+      }).value,
+    neckProfile: () => profileInput(spec, own.neckPlan, own.neckSide),
+    neckSections: () =>
+      store.answer(neckSections, { profile: own.neckProfile, stations: neckStations(spec) }).value,
+    neckSolid: () =>
+      store.answer(neckSolid, {
+        ...{ profile: own.neckProfile, stations: neckStations(spec).map(({ x }) => x), core: own.core },
+        ...{ holes: [], channels: [] },
       }).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
     neckBlank: () => {

@@ -1,0 +1,144 @@
+import { intersection } from "../../geometry/boolean/intersection.ts";
+import { circle } from "../../geometry/circle.ts";
+import { extentsOf } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
+import type { Frame } from "../../geometry/solid/frame.ts";
+import type { Outline, Section, Solid } from "../../geometry/solid/solid.ts";
+import type { Vec3 } from "../../geometry/solid/vec3.ts";
+import { step } from "../../step/step.ts";
+import type { CoreFrame } from "../core/frame.ts";
+import { type ProfileInput, profileOf } from "./profile.ts";
+import { profilePlaces } from "./profile-places.ts";
+import { sectionPath } from "./section.ts";
+
+/** A round hole: where its axis leaves the face, which way it points out of the wood, its diameter and depth, mm. */
+export type Hole = {
+  readonly at: Vec3;
+  readonly out: Vec3;
+  readonly diameter: number;
+  readonly depth: number;
+};
+
+/** What the neck's solid follows from; mm and degrees. `channels` are sunk from z = 0. */
+export type NeckSolidInput = {
+  readonly profile: ProfileInput;
+  readonly stations: readonly number[];
+  readonly core: CoreFrame;
+  readonly holes: readonly Hole[];
+  readonly channels: readonly { readonly path: Path; readonly depth: number }[];
+};
+
+/** How far the blocks of head and core reach into the carved piece, which is as good as a box there, mm. */
+const lap = 0.02;
+
+/** How far a cutter stands out of the face that it enters, mm. */
+const clear = 1;
+
+/** Side outlines lie in x and z; raised from them is toward the bass side. */
+const fromTreble = (y: number): Frame => ({
+  origin: { x: 0, y, z: 0 },
+  u: { x: 1, y: 0, z: 0 },
+  v: { x: 0, y: 0, z: 1 },
+  w: { x: 0, y: -1, z: 0 },
+});
+
+/**
+ * The finished neck: head and core as the two outlines saw them out of the blank, and between them the carved piece, lofted
+ * through its sections; holes and channels cut. As the instrument lies.
+ */
+export const neckSolid = step("neck.solid", 1, (given: NeckSolidInput): Solid => {
+  const { profile, channels, holes } = given;
+  const { minX, maxX, minY, maxY } = extentsOf([profile.plan])!;
+  const { minY: lowest, maxY: highest } = extentsOf([profile.side])!;
+  const across = { treble: maxY + clear, wide: maxY - minY + 2 * clear };
+  const rectangle = (fromX: number, toX: number): Outline => ({
+    ...{ outer: box(fromX, lowest - clear, toX, highest + clear), holes: [] },
+  });
+  const ends = [
+    rectangle(minX - clear, profile.head.box + lap),
+    rectangle(profile.core.box - lap, maxX + clear),
+  ].flatMap((window) => within(profile.side, window));
+  const blocks: Solid = {
+    kind: "intersect",
+    solids: [
+      {
+        kind: "extrude",
+        outlines: [{ outer: profile.plan, holes: [] }],
+        base: lowest - clear,
+        height: highest - lowest + 2 * clear,
+      },
+      raised(ends, across),
+    ],
+  };
+  const neck: Solid = { kind: "union", solids: [blocks, carved(given, across)] };
+  const cutters = [...channels.map(channel), ...holes.map(hole)];
+  return cutters.length === 0 ? neck : { kind: "cut", from: neck, by: cutters };
+});
+
+type Across = { readonly treble: number; readonly wide: number };
+
+/** The piece between head and core: lofted, with its front cut down to the core's. */
+function carved({ profile, stations, core }: NeckSolidInput, across: Across): Solid {
+  const also = [-profile.nutThickness, 0, profile.head.whole, profile.core.whole, ...stations];
+  const places = profilePlaces(profileOf(profile), profile.head.box, profile.core.box, also);
+  const sections = places.map(({ x, top, form }): Section => {
+    const frame: Frame = {
+      origin: { x, y: 0, z: top },
+      u: { x: 0, y: 1, z: 0 },
+      v: { x: 0, y: 0, z: 1 },
+      w: { x: 1, y: 0, z: 0 },
+    };
+    return { kind: "path", path: sectionPath(form), frame };
+  });
+  const loft: Solid = { kind: "loft", sections };
+  if (core.start >= profile.core.box) return loft;
+  const beyond = profile.core.box + clear;
+  const fall = (beyond - core.start) * Math.tan((core.slope * Math.PI) / 180);
+  const over: Path = {
+    closed: true,
+    points: [
+      { x: core.start, y: -core.drop, bulge: 0 },
+      { x: beyond, y: -core.drop - fall, bulge: 0 },
+      { x: beyond, y: clear, bulge: 0 },
+      { x: core.start, y: clear, bulge: 0 },
+    ],
+  };
+  return { kind: "cut", from: loft, by: [raised([{ outer: over, holes: [] }], across)] };
+}
+
+function raised(outlines: readonly Outline[], { treble, wide }: Across): Solid {
+  return { kind: "place", solid: { kind: "extrude", outlines, height: wide }, frame: fromTreble(treble) };
+}
+
+function within(side: Path, window: Outline): readonly Outline[] {
+  const found = intersection([{ outer: side, holes: [] }], [window]);
+  return found.outcome === "ok" ? found.region : [];
+}
+
+function box(x1: number, y1: number, x2: number, y2: number): Path {
+  const corners = [
+    [x1, y1],
+    [x2, y1],
+    [x2, y2],
+    [x1, y2],
+  ] as const;
+  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
+}
+
+function channel({ path, depth }: NeckSolidInput["channels"][number]): Solid {
+  return { kind: "extrude", outlines: [{ outer: path, holes: [] }], base: -depth, height: depth + clear };
+}
+
+/** The cutter of a hole: square to its face, from its bottom to over the face. The axis lies across no y. */
+function hole({ at, out, diameter, depth }: Hole): Solid {
+  const foot = { x: at.x - depth * out.x, y: at.y - depth * out.y, z: at.z - depth * out.z };
+  return {
+    kind: "place",
+    solid: {
+      kind: "extrude",
+      outlines: [{ outer: circle({ x: 0, y: 0 }, diameter / 2), holes: [] }],
+      height: depth + clear,
+    },
+    frame: { origin: foot, u: { x: out.z, y: 0, z: -out.x }, v: { x: 0, y: 1, z: 0 }, w: out },
+  };
+}
