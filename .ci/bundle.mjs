@@ -1,5 +1,13 @@
 // Bundles the command line and the library into dist: one build, cut so that a command loads only what it needs.
-import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  copyFileSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
@@ -29,6 +37,8 @@ const { metafile } = await build({
   metafile: true,
   logLevel: "warning",
 });
+// The solid kernel looks for its binary beside the file that it was bundled into.
+copyFileSync(join(top, "node_modules", "manifold-3d", "manifold.wasm"), join(dist, "manifold.wasm"));
 const cli = join(dist, "cli.js");
 writeFileSync(cli, `#!/usr/bin/env node\n${readFileSync(cli, "utf8").replace(/^#!.*\n/, "")}`);
 chmodSync(cli, 0o755);

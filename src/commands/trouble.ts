@@ -1,7 +1,7 @@
 import { NotAPackError } from "../files/publish.ts";
 import { shownPath } from "../files/shown-path.ts";
 import { commandLine, InputError, type Problem } from "../order/problem.ts";
-import { ReadBackError } from "../pack/pack.ts";
+import { ReadBackError } from "../pack/pack-file.ts";
 
 /** What stopped a command: something that a person gave it, or the machine or the program, with a stable code and a sentence. */
 export type Trouble =

@@ -3,8 +3,8 @@ import { lstat, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/
 import { dirname, join, relative, sep } from "node:path";
 import { makeFolder } from "./make-folder.ts";
 
-/** A file to publish, by its path inside the folder. */
-export type Published = { readonly path: string; readonly text: string };
+/** A file to publish, by its path inside the folder: its text, or its bytes. */
+export type Published = { readonly path: string; readonly content: string | Uint8Array };
 
 /** Thrown when the place of a pack holds something that no pack is: nothing is touched. */
 export class NotAPackError extends Error {
@@ -35,9 +35,9 @@ export async function publish(out: string, name: string, files: readonly Publish
   const fresh = join(out, beside(name, `new-${process.pid}`));
   const old = join(out, beside(name, "old"));
   try {
-    for (const { path, text } of files) {
+    for (const { path, content } of files) {
       await mkdir(dirname(join(fresh, path)), { recursive: true });
-      await writeFile(join(fresh, path), text);
+      await writeFile(join(fresh, path), content);
     }
     if (existsSync(place)) await rename(place, old);
     await rename(fresh, place);

@@ -16,7 +16,7 @@ import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
-import { neckSolid } from "./neck/solid.ts";
+import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
@@ -43,6 +43,7 @@ export type Instrument = {
   readonly neckBlank: Blank;
   readonly neckProfile: ProfileInput;
   readonly neckSections: readonly NeckSection[];
+  readonly neckSolidInput: NeckSolidInput;
   readonly neckSolid: Solid;
   /** The wood of the neck at its two named stations. */
   readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
@@ -158,11 +159,11 @@ export function instrument(spec: Spec, store: Store): Instrument {
     neckProfile: () => profileInput(spec, own.neckPlan, own.neckSide),
     neckSections: () =>
       store.answer(neckSections, { profile: own.neckProfile, stations: neckStations(spec) }).value,
-    neckSolid: () =>
-      store.answer(neckSolid, {
-        ...{ profile: own.neckProfile, stations: neckStations(spec).map(({ x }) => x), core: own.core },
-        ...{ holes: [], channels: [] },
-      }).value,
+    neckSolidInput: () => ({
+      ...{ profile: own.neckProfile, stations: neckStations(spec).map(({ x }) => x), core: own.core },
+      ...{ holes: [], channels: [] },
+    }),
+    neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
     neckBlank: () => {
       const [plan, side] = [own.neckPlan, own.neckSide].map(extentsOfOutline);

@@ -4,6 +4,7 @@ import { type Checked, commandLine, type Problem } from "../order/problem.ts";
 import type { Options } from "../order/resolve.ts";
 import type { Spec } from "../order/spec.ts";
 import type { Store } from "../step/store.ts";
+import { kernelOnce } from "./kernel-once.ts";
 import { loadOrder } from "./load.ts";
 import { type Held, type Pack, packOf, partNames } from "./pack.ts";
 
@@ -41,11 +42,13 @@ export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>
   problems.push(...sameId(specs, job.orders));
   if (problems.length > 0) return { ok: false, problems };
   const variant = isVariant(job);
-  const packs = specs.map((spec, i) => {
-    const pack = packOf(spec, store, job.only.length === 0 ? "all" : job.only);
-    job.onPack?.(i + 1, specs.length);
-    return pack;
-  });
+  const kernel = kernelOnce();
+  const only = job.only.length === 0 ? "all" : job.only;
+  const packs: Pack[] = [];
+  for (const spec of specs) {
+    packs.push(await packOf(spec, { store, kernel, only }));
+    job.onPack?.(packs.length, specs.length);
+  }
   const named = packs.map((pack) => ({ pack, name: folderName(pack, variant) }));
   for (const { name } of named) await freeOrPack(job.out, name);
   const made: Made[] = [];

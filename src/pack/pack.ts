@@ -5,9 +5,10 @@ import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles } from "../drawing/flat/flats.ts";
 import { titled } from "../drawing/flat/titled.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
-import { type ReadBack, readBackDxf } from "../files/dxf/read-back.ts";
+import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
+import type { Kernel } from "../geometry/kernel.ts";
 import { lettered } from "../order/lettering.ts";
 import type { Spec } from "../order/spec.ts";
 import { jsonLines } from "../report/json-lines.ts";
@@ -16,15 +17,10 @@ import { reportMarkdown } from "../report/report-markdown.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
-
-/** A file of a pack, by its path inside it, with what stands of it in the manifest. */
-export type PackFile = {
-  readonly path: string;
-  readonly text: string;
-  readonly what: string;
-  readonly fingerprint: string | null;
-  readonly readBack: ReadBack | null;
-};
+import type { SolidFile } from "../workshop/solids/solid-file.ts";
+import { solidFiles } from "../workshop/solids/solids.ts";
+import { type PackFile, ReadBackError } from "./pack-file.ts";
+import { solidPackFiles } from "./solid-pack-files.ts";
 
 /** A machine file that isn't written, and the check that refuses it. */
 export type Held = { readonly file: string; readonly check: string; readonly why: string };
@@ -36,45 +32,54 @@ export type Pack = {
   readonly held: readonly Held[];
 };
 
-/** Thrown when a file that was written reads back as something else: the program is wrong, and nothing is published. */
-export class ReadBackError extends Error {
-  constructor(path: string, differences: readonly string[]) {
-    super(`${path} reads back differently from the model: ${differences.slice(0, 5).join("; ")}`);
-    this.name = "ReadBackError";
-  }
-}
-
-/** The names that `--only` takes: the parts that have machine files. */
+/** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
 export const partNames: readonly string[] = [...new Set(flatFiles.map(({ part }) => part))];
 
+/** What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. */
+export type Means = {
+  readonly store: Store;
+  readonly kernel: () => Promise<Kernel>;
+  readonly only?: readonly string[] | "all";
+};
+
 /**
- * The pack of a spec, or of some of its parts: machine files with their pictures, report, checks and manifest.
+ * The pack of a spec, or of some of its parts: machine files with their pictures, solids, report, checks and manifest.
  *
- * Files that a refusing check holds back are left out and named. Every machine file is read back before it is counted as made;
- * one that differs throws a ReadBackError.
+ * Files that a refusing check holds back are left out and named. Every machine file and solid is read back before it is counted
+ * as made; one that differs throws a ReadBackError.
  */
-export function packOf(spec: Spec, store: Store, only: readonly string[] | "all" = "all"): Pack {
+export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
-  const wanted = flatFiles.filter(({ part }) => only === "all" || only.includes(part));
+  const wanted = ({ part }: { part: string }) => only === "all" || only.includes(part);
   const found = findings(model);
-  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, wanted));
-  const drawn = wanted.map((file) => ({ file, answer: file.of(model, store) }));
-  const parts = new Map(drawn.map(({ file, answer }) => [file.name, fingerprintOf(answer.key)]));
+  const flats = flatFiles.filter(wanted);
+  const solids = solidFiles(model).filter(wanted);
+  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, [...flats, ...solids]));
+  const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
+  const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
+  const parts = fingerprints(drawn, solids);
   const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
-  const made = drawn
-    .filter(({ file }) => !held.some((entry) => entry.file === file.name))
-    .flatMap((entry) => machineFiles(entry, model, found));
+  const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
+  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel()));
   return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
 }
 
 /** The report alone, with no file made: what `check` and `approve` ask for. */
 export function reportFor(spec: Spec, store: Store): Report {
   const model = modelOf(spec, store);
-  const parts = new Map(flatFiles.map((file) => [file.name, fingerprintOf(file.of(model, store).key)]));
-  return reportOf(model, findings(model), parts);
+  const drawn = flatFiles.map((file) => ({ file, answer: file.of(model, store) }));
+  return reportOf(model, findings(model), fingerprints(drawn, solidFiles(model)));
 }
 
-function heldBy({ id, why, holds }: Finding, wanted: readonly FlatFile[]): Held[] {
+/** The fingerprints of an order's files by name; a flat and a solid never share one. */
+function fingerprints(drawn: readonly Drawn[], solids: readonly SolidFile[]): ReadonlyMap<string, string> {
+  return new Map([
+    ...drawn.map(({ file, answer }): [string, string] => [file.name, fingerprintOf(answer.key)]),
+    ...solids.map(({ name, key }): [string, string] => [name, fingerprintOf(key)]),
+  ]);
+}
+
+function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {
   return wanted
     .filter(({ name }) => holds.includes(name))
     .map(({ name }) => ({ file: name, check: id, why }));
@@ -97,10 +102,10 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
   if (readBack.status !== "same") throw new ReadBackError(path, readBack.differences);
   const picture = svgText(flat, `${spec.order} ${file.name}`);
   return [
-    { path, text, what: file.what, fingerprint, readBack },
+    { path, content: text, what: file.what, fingerprint, readBack },
     {
       path: `${file.folder}/${file.name}.svg`,
-      text: picture,
+      content: picture,
       what: `picture: ${file.what}`,
       fingerprint,
       readBack: null,
@@ -121,14 +126,14 @@ function reportFiles(
   const { order, design, strings, hand, fingerprint, checks } = report;
   const plain = { fingerprint: null, readBack: null };
   const files: PackFile[] = [
-    { path: "dimensions.json", text: jsonLines(report), what: "dimension report, for programs", ...plain },
+    { path: "dimensions.json", content: jsonLines(report), what: "dimension report, for programs", ...plain },
     {
       ...{ path: "dimensions.md", what: "dimension report, for people", ...plain },
-      text: reportMarkdown(report, spec, [...new Set(held.map(({ file }) => file))]),
+      content: reportMarkdown(report, spec, [...new Set(held.map(({ file }) => file))]),
     },
     {
       path: "checks.json",
-      text: jsonLines({ order, fingerprint, checks }),
+      content: jsonLines({ order, fingerprint, checks }),
       what: "what the checks found",
       ...plain,
     },
@@ -136,7 +141,12 @@ function reportFiles(
   const listed = [...made, ...files]
     .sort((a, b) => (a.path < b.path ? -1 : 1))
     .map((file) => ({
-      ...{ path: file.path, what: file.what, bytes: Buffer.byteLength(file.text), sha256: sha256(file.text) },
+      ...{
+        path: file.path,
+        what: file.what,
+        bytes: Buffer.byteLength(file.content),
+        sha256: sha256(file.content),
+      },
       ...{ fingerprint: file.fingerprint, readBack: file.readBack },
     }));
   const manifest = {
@@ -151,10 +161,10 @@ function reportFiles(
   };
   return [
     ...files,
-    { path: "manifest.json", text: jsonLines(manifest), what: "what is in this pack", ...plain },
+    { path: "manifest.json", content: jsonLines(manifest), what: "what is in this pack", ...plain },
   ];
 }
 
-function sha256(text: string): string {
-  return createHash("sha256").update(text).digest("hex");
+function sha256(content: string | Uint8Array): string {
+  return createHash("sha256").update(content).digest("hex");
 }

@@ -1,6 +1,6 @@
-import { hashOf } from "./key.ts";
 import { plainCopy } from "./plain.ts";
 import type { Step } from "./step.ts";
+import { keyOver } from "./step-key.ts";
 
 /** What a step answered, and the key that it answered under. */
 export type Answer<Out> = { readonly key: string; readonly value: Out };
@@ -21,7 +21,7 @@ export function memoryStore(onRun: (name: string) => void = () => {}): Store {
   return {
     answer: <In, Out>(step: Step<In, Out>, input: In): Answer<Out> => {
       const { value, text } = plainCopy(input);
-      const key = hashOf(`${step.name}\n${step.version}\n${text}`);
+      const key = keyOver(step.name, step.version, text);
       if (!known.has(key)) {
         onRun(step.name);
         known.set(key, frozen(step.work(value as In)));

@@ -4,7 +4,7 @@ import { endedBy } from "../../src/commands/run.ts";
 import { troubleOf } from "../../src/commands/trouble.ts";
 import { NotAPackError } from "../../src/files/publish.ts";
 import { InputError, type Problem } from "../../src/order/problem.ts";
-import { ReadBackError } from "../../src/pack/pack.ts";
+import { ReadBackError } from "../../src/pack/pack-file.ts";
 
 /** An error as Node's file system gives it. */
 function system(code: string, syscall: string, path?: string, dest?: string): Error {

@@ -24,9 +24,9 @@ afterEach(() => rmSync(out, { recursive: true, force: true }));
 
 /** A pack of an order, with further files that its manifest lists. */
 const pack = (order: string, ...more: readonly string[]) => {
-  const files = ["outlines/a.dxf", ...more].map((path) => ({ path, text: order }));
+  const files = ["outlines/a.dxf", ...more].map((path) => ({ path, content: order }));
   const listed = files.map(({ path }) => ({ path }));
-  return [{ path: "manifest.json", text: JSON.stringify({ order, files: listed }) }, ...files];
+  return [{ path: "manifest.json", content: JSON.stringify({ order, files: listed }) }, ...files];
 };
 const held = (name = "P") => readdirSync(join(out, name), { recursive: true, encoding: "utf8" }).sort();
 const manifest = () => orderIn(join(out, "P"));
@@ -140,7 +140,7 @@ describe("publishing", () => {
 
   it("leaves the old pack whole when the new one can't be written", async () => {
     await publish(out, "P", pack("one"));
-    const bad = [...pack("two"), { path: "manifest.json/not-a-folder", text: "x" }];
+    const bad = [...pack("two"), { path: "manifest.json/not-a-folder", content: "x" }];
     await expect(publish(out, "P", bad)).rejects.toThrow();
     expect(manifest()).toBe("one");
     expect(readdirSync(out)).toEqual(["P"]);
@@ -151,8 +151,8 @@ describe("publishing", () => {
     renameSync(join(out, "P"), join(out, ".P.old"));
     await expect(
       publish(out, "P", [
-        { path: "a/b", text: "x" },
-        { path: "a", text: "y" },
+        { path: "a/b", content: "x" },
+        { path: "a", content: "y" },
       ]),
     ).rejects.toThrow();
     expect(manifest()).toBe("one");

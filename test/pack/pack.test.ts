@@ -1,19 +1,29 @@
+import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import type { Options } from "../../src/order/resolve.ts";
 import type { Spec, SpecValue } from "../../src/order/spec.ts";
-import { type Pack, packOf } from "../../src/pack/pack.ts";
+import { kernelOnce } from "../../src/pack/kernel-once.ts";
+import { type Means, type Pack, packOf } from "../../src/pack/pack.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { everyCount, specOf } from "../samples.ts";
 
-const textOf = ({ files }: Pack, path: string) => files.find((file) => file.path === path)?.text;
+const contentOf = ({ files }: Pack, path: string) => files.find((file) => file.path === path)?.content;
+const textOf = (pack: Pack, path: string) => {
+  const content = contentOf(pack, path);
+  return typeof content === "string" ? content : undefined;
+};
+const hashOf = (content: string | Uint8Array) => createHash("sha256").update(content).digest("hex");
 const prints = ({ files }: Pack) =>
   new Map(
     files
-      .filter(({ path }) => path.endsWith(".dxf"))
-      .map(({ path, fingerprint, text }) => [path, { fingerprint, text }]),
+      .filter(({ path }) => /\.(dxf|stl)$/.test(path))
+      .map(({ path, fingerprint, content }) => [path, { fingerprint, hash: hashOf(content) }]),
   );
+const kernel = kernelOnce();
+const packed = (spec: Spec, store = memoryStore(), only: Means["only"] = "all") =>
+  packOf(spec, { store, kernel, only });
 
 /** The machine files that differ between two packs, and those that don't, by name. */
 function changed(a: Pack, b: Pack) {
@@ -21,18 +31,23 @@ function changed(a: Pack, b: Pack) {
   const names = [...before.keys()];
   const moved = names.filter((name) => before.get(name)!.fingerprint !== after.get(name)!.fingerprint);
   for (const name of names.filter((n) => !moved.includes(n)))
-    expect(before.get(name)!.text).toBe(after.get(name)!.text);
-  for (const name of moved) expect(before.get(name)!.text).not.toBe(after.get(name)!.text);
-  return moved.map((name) => name.replace(/.*\/|\.dxf/g, "")).sort();
+    expect(before.get(name)!.hash).toBe(after.get(name)!.hash);
+  for (const name of moved) expect(before.get(name)!.hash).not.toBe(after.get(name)!.hash);
+  return moved.map((name) => name.replace(/.*\/|\.(dxf|stl)/g, "")).sort();
 }
 
-function pack(strings: number, more = "", options: Options = {}): Pack {
-  return packOf(specOf("sedge", strings, more, options), memoryStore());
+function pack(strings: number, more = "", options: Options = {}): Promise<Pack> {
+  return packed(specOf("sedge", strings, more, options));
+}
+
+/** All that a pack is, its files by their hashes. */
+function hashes({ report, held, files }: Pack) {
+  return { report, held, files: files.map(({ content, ...file }) => ({ ...file, hash: hashOf(content) })) };
 }
 
 describe("a pack", () => {
-  it("has outlines with pictures, report, checks and a manifest of every other file", () => {
-    const five = pack(5);
+  it("has outlines with pictures, report, checks and a manifest of every other file", async () => {
+    const five = await pack(5);
     expect(five.files.map(({ path }) => path).sort()).toEqual([
       ...[
         "checks.json",
@@ -64,23 +79,24 @@ describe("a pack", () => {
         .sort(),
     );
     for (const { path, bytes, readBack } of manifest.files) {
-      expect(bytes).toBe(Buffer.byteLength(textOf(five, path)!));
-      if (path.endsWith(".dxf")) expect(readBack).toMatchObject({ status: "same", differences: [] });
+      expect(bytes).toBe(Buffer.byteLength(contentOf(five, path)!));
+      if (/\.(dxf|stl|3mf)$/.test(path)) expect(readBack).toMatchObject({ status: "same", differences: [] });
     }
   });
 
-  it("is the same in a fresh store, in one that made others before, and made twice", () => {
-    const alone = everyCount.map(({ design, count }) => packOf(specOf(design, count), memoryStore()));
+  it("is the same in a fresh store, in one that made others before, and made twice", async () => {
+    const alone = [];
+    for (const { design, count } of everyCount) alone.push(hashes(await packed(specOf(design, count))));
     const store = memoryStore();
-    const together = [...everyCount]
-      .reverse()
-      .map(({ design, count }) => packOf(specOf(design, count), store));
-    expect(together.reverse()).toEqual(alone);
-    expect(everyCount.map(({ design, count }) => packOf(specOf(design, count), store))).toEqual(alone);
+    for (const list of [[...everyCount].reverse(), everyCount]) {
+      const made = [];
+      for (const { design, count } of list) made.push(hashes(await packed(specOf(design, count), store)));
+      expect(list === everyCount ? made : made.reverse()).toEqual(alone);
+    }
   });
 
-  it("with six strings in place of five changes what must change", () => {
-    const [five, six] = [pack(5), pack(5, "", { strings: "6" })];
+  it("with six strings in place of five changes what must change", async () => {
+    const [five, six] = [await pack(5), await pack(5, "", { strings: "6" })];
     expect(changed(five, six)).toEqual([
       "bridge",
       "fingerboard",
@@ -111,19 +127,20 @@ describe("a pack", () => {
     ["neck.transition.end: 156", ["neck-plan"]],
     ["core.depth: 31", ["neck-side"]],
     ["tuner.height: 6.5", []],
-  ])("with %s changes the files %j and keeps the bytes of the rest", (set, files) => {
-    expect(changed(pack(5), pack(5, `set:\n  ${set}\n`))).toEqual(files);
+  ])("with %s changes the files %j and keeps the bytes of the rest", async (set, files) => {
+    expect(changed(await pack(5), await pack(5, `set:\n  ${set}\n`))).toEqual(files);
   });
 
-  it("has a fingerprint of its own for a change of a number alone, and none for what changes nothing", () => {
-    const print = (more: string, options: Options = {}) => pack(5, more, options).report.fingerprint;
-    expect(print("set:\n  tailpiece.height: 16.5\n")).not.toBe(print(""));
-    expect(print("", { strings: "5", hand: "right" })).toBe(print(""));
-    expect(print("set:\n  nut.margin: 3.75\n")).toBe(print(""));
+  it("has a fingerprint of its own for a change of a number alone, and none for what changes nothing", async () => {
+    const print = async (more: string, options: Options = {}) =>
+      (await pack(5, more, options)).report.fingerprint;
+    expect(await print("set:\n  tailpiece.height: 16.5\n")).not.toBe(await print(""));
+    expect(await print("", { strings: "5", hand: "right" })).toBe(await print(""));
+    expect(await print("set:\n  nut.margin: 3.75\n")).toBe(await print(""));
   });
 
-  it("of the other hand keeps every number and changes every outline", () => {
-    const [right, left] = [pack(5), pack(5, "", { hand: "left" })];
+  it("of the other hand keeps every number and changes every outline", async () => {
+    const [right, left] = [await pack(5), await pack(5, "", { hand: "left" })];
     expect(left.report.dimensions).toEqual(right.report.dimensions);
     expect(changed(right, left)).toEqual([
       "bridge",
@@ -135,8 +152,8 @@ describe("a pack", () => {
     ]);
   });
 
-  it("of some parts has just these, and their numbers", () => {
-    const nut = packOf(specOf("sedge", 5), memoryStore(), ["nut"]);
+  it("of some parts has just these, and their numbers", async () => {
+    const nut = await packed(specOf("sedge", 5), memoryStore(), ["nut"]);
     expect([...prints(nut).keys()]).toEqual(["outlines/nut.dxf"]);
     expect(new Set(nut.report.dimensions.map(({ part }) => part))).toEqual(new Set(["nut"]));
   });
@@ -152,8 +169,8 @@ function thinWalled(overrule: Spec["overrule"] = []): Spec {
 }
 
 describe("a refusing check", () => {
-  it("holds back the files of its set-up, and no other", () => {
-    const made = packOf(thinWalled(), memoryStore());
+  it("holds back the files of its set-up, and no other", async () => {
+    const made = await packed(thinWalled());
     expect(made.held).toEqual([
       { file: "nut", check: "wall.nut", why: expect.stringContaining("raise nut.margin") },
     ]);
@@ -162,10 +179,10 @@ describe("a refusing check", () => {
     expect(made.report.checks.find(({ id }) => id === "wall.nut")?.status).toBe("refuse");
   });
 
-  it("that a person overrules lets the file go, with the reason written on it", () => {
+  it("that a person overrules lets the file go, with the reason written on it", async () => {
     const position = { file: "order.yaml", line: 1, column: 1 };
     const overrule = [{ check: "wall.nut", reason: "brass nut, für Testzwecke", position }];
-    const made = packOf(thinWalled(overrule), memoryStore());
+    const made = await packed(thinWalled(overrule));
     expect(made.held).toEqual([]);
     expect(textOf(made, "outlines/nut.dxf")).toContain("OVERRULED wall.nut: brass nut, fuer Testzwecke");
     expect(textOf(made, "outlines/bridge.dxf")).not.toContain("OVERRULED");

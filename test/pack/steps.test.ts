@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { Options } from "../../src/order/resolve.ts";
+import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { packOf } from "../../src/pack/pack.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { specOf } from "../samples.ts";
@@ -20,16 +21,17 @@ const edits: readonly (readonly [string, Options])[] = [
 /** Which steps run again after each of ten edits of a five-string sedge; no other test says what a change costs. */
 it("runs again, after each edit, just what rests on it", async () => {
   const lines: string[] = [];
+  const kernel = kernelOnce();
   for (const [what, options] of edits) {
     let ran: string[] = [];
     const store = memoryStore((name) => ran.push(name));
-    packOf(specOf("sedge", 5), store);
+    await packOf(specOf("sedge", 5), { store, kernel });
     const all = ran.length;
     ran = [];
-    packOf(specOf("sedge", 5, "", options), store);
+    await packOf(specOf("sedge", 5, "", options), { store, kernel });
     lines.push(`${what} (${ran.length} of ${all}): ${ran.sort().join(" ")}`);
     ran = [];
-    packOf(specOf("sedge", 5, "", options), store);
+    await packOf(specOf("sedge", 5, "", options), { store, kernel });
     expect(ran).toEqual([]);
   }
   await expect(`${lines.join("\n")}\n`).toMatchFileSnapshot("steps.golden.txt");

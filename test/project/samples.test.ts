@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { loadOrder } from "../../src/pack/load.ts";
-import { packOf } from "../../src/pack/pack.ts";
+import { packOf, reportFor } from "../../src/pack/pack.ts";
 import { compareReports } from "../../src/report/compare.ts";
 import { readReport } from "../../src/report/read-report.ts";
 import { memoryStore } from "../../src/step/store.ts";
@@ -10,16 +11,23 @@ import { designs, orderFiles, ordersFolder, top } from "../samples.ts";
 
 const models = join(top, "models");
 
-function packOfSample(name: string) {
+function specOfSample(name: string) {
   const store = memoryStore();
   const spec = loadOrder(join(ordersFolder, `${name}.yaml`), store);
   if (!spec.ok) throw new Error(JSON.stringify(spec.problems));
-  return { spec: spec.value, pack: packOf(spec.value, store) };
+  return { store, spec: spec.value };
+}
+
+const kernel = kernelOnce();
+
+async function packOfSample(name: string) {
+  const { store, spec } = specOfSample(name);
+  return packOf(spec, { store, kernel });
 }
 
 describe("the samples", () => {
   it("have orders of every design, of every count from 4 to 7, and of both hands", () => {
-    const specs = orderFiles.map((file) => packOfSample(basename(file, ".yaml")).spec);
+    const specs = orderFiles.map((file) => specOfSample(basename(file, ".yaml")).spec);
     expect([...new Set(specs.map(({ design }) => design))].sort()).toEqual(Object.keys(designs).sort());
     expect([...new Set(specs.map(({ count }) => count))].sort()).toEqual([4, 5, 6, 7]);
     expect(new Set(specs.map(({ hand }) => hand)).size).toBe(2);
@@ -27,18 +35,19 @@ describe("the samples", () => {
   });
 
   it.each(orderFiles.map((file) => basename(file, ".yaml")))("%s agrees with its approved report", (name) => {
+    const { store, spec } = specOfSample(name);
     const file = join(models, "approved", `${name}.json`);
     const approved = readReport(readFileSync(file, "utf8"), file);
     if (!approved.ok) throw new Error(JSON.stringify(approved.problems));
-    expect(compareReports(approved.value, packOfSample(name).pack.report)).toMatchObject({ differs: false });
+    expect(compareReports(approved.value, reportFor(spec, store))).toMatchObject({ differs: false });
   });
 
   it.each(readdirSync(join(models, "pictures")))(
     "the picture %s is what the program makes today",
-    (picture) => {
+    async (picture) => {
       const [, order, name] = /^(SY-\d+)-([\w-]+\.svg)$/.exec(picture) ?? [];
-      const made = packOfSample(order!).pack.files.find(({ path }) => path === `outlines/${name}`);
-      expect(readFileSync(join(models, "pictures", picture), "utf8")).toBe(made?.text);
+      const made = (await packOfSample(order!)).files.find(({ path }) => path === `outlines/${name}`);
+      expect(readFileSync(join(models, "pictures", picture), "utf8")).toBe(made?.content);
     },
   );
 });

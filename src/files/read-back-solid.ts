@@ -1,0 +1,47 @@
+import { meshMeasures, type SolidMeasures } from "../geometry/solid/mesh-measures.ts";
+import type { TriangleMesh } from "../geometry/solid/triangle-mesh.ts";
+import { type Difference, readBack } from "./read-back.ts";
+import { stlRead } from "./stl-read.ts";
+import type { Surface } from "./surface.ts";
+import { threemfRead } from "./threemf-read.ts";
+
+/** What reading a solid's file back found: triangles, volume in mm³, and everything that differs from the mesh. */
+export type SolidReadBack = {
+  readonly status: "same" | "differs";
+  readonly triangles: number;
+  readonly volume: number;
+  readonly differences: readonly string[];
+};
+
+/** Reads a binary STL back and holds it against the mesh that it was written from. */
+export function readBackStl(bytes: Uint8Array, mesh: TriangleMesh): SolidReadBack {
+  const read = stlRead(bytes);
+  if (read.kind === "bad") return unread(read.problem);
+  const normals = read.wrongNormals === 0 ? [] : [`${read.wrongNormals} normals that point elsewhere`];
+  return compared(read.surface, mesh, normals);
+}
+
+/** Reads a 3MF of one piece back and holds it against the mesh that it was written from, and its name. */
+export function readBackThreemf(bytes: Uint8Array, mesh: TriangleMesh, name: string): SolidReadBack {
+  const read = threemfRead(bytes);
+  if (read.kind === "bad") return unread(read.problem);
+  const [piece] = read.pieces;
+  if (piece === undefined || read.pieces.length !== 1) return unread(`${read.pieces.length} pieces, not one`);
+  return compared(piece.surface, mesh, piece.name === name ? [] : [`the name ${piece.name}, not ${name}`]);
+}
+
+function unread(why: string): SolidReadBack {
+  return { status: "differs", triangles: 0, volume: 0, differences: [why] };
+}
+
+function compared(surface: Surface, mesh: TriangleMesh, also: readonly string[]): SolidReadBack {
+  const measures: SolidMeasures = meshMeasures(mesh);
+  const triangles = mesh.triangles.length / 3;
+  const differences = [...also, ...readBack(surface, { ...measures, triangles }).map(told)];
+  const status = differences.length === 0 ? "same" : "differs";
+  return { status, triangles, volume: Math.round(measures.volume * 1000) / 1000, differences };
+}
+
+function told({ what, found, wanted }: Difference): string {
+  return `${what}: ${found}, not ${wanted}`;
+}

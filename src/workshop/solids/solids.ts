@@ -1,0 +1,10 @@
+import type { Model } from "../model.ts";
+import { neckSolidFile } from "./neck-solid.ts";
+import type { SolidFile, SolidFiles } from "./solid-file.ts";
+
+const makers: readonly SolidFiles[] = [neckSolidFile];
+
+/** Every solid that a pack of this model holds. */
+export function solidFiles(model: Model): readonly SolidFile[] {
+  return makers.flatMap((make) => make(model));
+}
