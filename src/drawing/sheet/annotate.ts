@@ -1,0 +1,53 @@
+import { isClear, type Taken, takenBy, taking } from "./clear.ts";
+import type { Marks } from "./sheet.ts";
+import { together } from "./sheet.ts";
+
+/** A thing to be written beside a view: the ways in which it can be drawn, the best first, and its name for a message. */
+export type Annotation = { readonly name: string; readonly ways: () => Iterable<Marks> };
+
+/** A view with all its annotations, or the first of them that has no clear place at that scale. */
+export type Annotated =
+  | { readonly kind: "ok"; readonly marks: Marks }
+  | { readonly kind: "no-place"; readonly name: string };
+
+/** How often an annotation that finds no place may go before the others. */
+const mostTries = 40;
+
+/**
+ * A view with its annotations, each drawn in the first of its ways that is clear of what is drawn before it. One that finds no
+ * clear way, since those before it stand in its own thin lines' way, goes first, and all are placed anew. The same input gives the
+ * same drawing.
+ */
+export function annotated(view: Marks, annotations: readonly Annotation[]): Annotated {
+  let order = [...annotations];
+  let last = "";
+  for (let tries = 0; tries < mostTries; tries++) {
+    const placed = inTurn(view, order);
+    if (placed.kind === "ok") return { kind: "ok", marks: together([view, ...placed.parts]) };
+    last = placed.blocked.name;
+    if (order[0] === placed.blocked) break;
+    order = [placed.blocked, ...order.filter((other) => other !== placed.blocked)];
+  }
+  return { kind: "no-place", name: last };
+}
+
+type InTurn =
+  | { readonly kind: "ok"; readonly parts: readonly Marks[] }
+  | { readonly kind: "blocked"; readonly blocked: Annotation };
+
+function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
+  let taken = takenBy(view);
+  const parts: Marks[] = [];
+  for (const annotation of annotations) {
+    const way = firstClear(taken, annotation.ways());
+    if (way === undefined) return { kind: "blocked", blocked: annotation };
+    parts.push(way);
+    taken = taking(taken, takenBy(way));
+  }
+  return { kind: "ok", parts };
+}
+
+function firstClear(taken: Taken, ways: Iterable<Marks>): Marks | undefined {
+  for (const way of ways) if (isClear(taken, takenBy(way))) return way;
+  return undefined;
+}

@@ -1,0 +1,111 @@
+import { facet } from "../../geometry/facet.ts";
+import type { Point } from "../../geometry/point.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
+import { textBox } from "./lettering.ts";
+import type { Box, Marks, Weight } from "./sheet.ts";
+
+/** How far a text stays from other texts and from lines, mm on paper. */
+const gap = 0.6;
+
+/** How near two lines may run along each other before one hides the other, mm on paper. */
+const beside = 1;
+
+/** How far an arc's chords may stray from it where only clearance is asked, mm. */
+const chord = 0.02;
+
+type Stretch = { readonly weight: Weight; readonly a: Point; readonly b: Point };
+
+/** What is drawn already, as straight stretches and boxes of text. */
+export type Taken = { readonly stretches: readonly Stretch[]; readonly boxes: readonly Box[] };
+
+/** Marks as what they take up. */
+export function takenBy({ lines, texts }: Marks): Taken {
+  const stretches = lines.flatMap(({ weight, path }) =>
+    segmentsOf(facet(path, chord)).map(({ from, to }) => ({ weight, a: from, b: to })),
+  );
+  return { stretches, boxes: texts.map(textBox) };
+}
+
+/** Both as one. */
+export function taking(one: Taken, other: Taken): Taken {
+  return {
+    stretches: [...one.stretches, ...other.stretches],
+    boxes: [...one.boxes, ...other.boxes],
+  };
+}
+
+/**
+ * Whether new marks can be drawn beside what is there: no text over or nearer than a gap to another text or any line, its own
+ * included; no line through a text; no dimension's line through another's or along any line.
+ */
+export function isClear(taken: Taken, more: Taken): boolean {
+  const all = [...taken.stretches, ...more.stretches];
+  const boxes = more.boxes.map((box) => grown(box, gap));
+  const own = more.boxes.some((box, i) => more.boxes.some((other, k) => k > i && overlap(box, other)));
+  if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return false;
+  if (boxes.some((box) => all.some((stretch) => crosses(stretch, box)))) return false;
+  const there = taken.boxes.map((box) => grown(box, gap));
+  if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return false;
+  return !more.stretches.some((stretch) => taken.stretches.some((other) => spoils(stretch, other)));
+}
+
+/** A box with a margin round it. */
+export function grown(box: Box, by: number): Box {
+  return { minX: box.minX - by, minY: box.minY - by, maxX: box.maxX + by, maxY: box.maxY + by };
+}
+
+/** Whether two boxes have an area in common. */
+export function overlap(a: Box, b: Box): boolean {
+  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+}
+
+/** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky). */
+function crosses({ a, b }: Stretch, box: Box): boolean {
+  let [first, last] = [0, 1];
+  for (const [from, to, least, most] of [
+    [a.x, b.x, box.minX, box.maxX],
+    [a.y, b.y, box.minY, box.maxY],
+  ] as const) {
+    if (from === to) {
+      if (from <= least || from >= most) return false;
+      continue;
+    }
+    const [enter, leave] = [(least - from) / (to - from), (most - from) / (to - from)];
+    first = Math.max(first, Math.min(enter, leave));
+    last = Math.min(last, Math.max(enter, leave));
+  }
+  return first < last;
+}
+
+/** Whether a new stretch makes one that is there hard to read: running along it, or a dimension's line through another's. */
+function spoils(one: Stretch, other: Stretch): boolean {
+  const kinds: readonly Weight[] = ["dimension", "station"];
+  const first = kinds.includes(one.weight);
+  const second = kinds.includes(other.weight);
+  if (other.weight === "hatch" || other.weight === "arrow" || one.weight === "arrow") return false;
+  if (first && second && cut(one, other)) return true;
+  // A section's thick end may stand on the thin line that leads to its own measure.
+  if (one.weight === "station" && other.weight === "extension") return false;
+  if (!first && !(second && one.weight === "extension")) return false;
+  return along(one, other);
+}
+
+/** Whether two stretches cross inside both. */
+function cut({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
+  const side = (p: Point, q: Point, r: Point) => (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+}
+
+/** Whether two stretches run beside each other, nearly parallel, for more than a millimetre. */
+function along({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  if (long === 0) return false;
+  const [ux, uy] = [(b.x - a.x) / long, (b.y - a.y) / long];
+  const place = ({ x, y }: Point) => ({
+    s: (x - a.x) * ux + (y - a.y) * uy,
+    t: (y - a.y) * ux - (x - a.x) * uy,
+  });
+  const [p, q] = [place(c), place(d)];
+  if (Math.abs(p.t) > beside || Math.abs(q.t) > beside) return false;
+  return Math.min(long, Math.max(p.s, q.s)) - Math.max(0, Math.min(p.s, q.s)) > 1;
+}
