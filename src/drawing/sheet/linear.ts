@@ -16,11 +16,19 @@ export type Linear = Wording & {
   readonly to: Point;
 };
 
-/** Where a dimension's text stands along its line: between its ends, or so many mm of paper past its greater or lesser one. */
-type Spot = { readonly at: "between" } | { readonly at: "past" | "before"; readonly by: number };
+/**
+ * Where a dimension's text stands: over its line between its ends, or so many mm of paper past its greater or lesser one. Past the
+ * end of an upright line it stands level, on a shelf to the right (1) or left (-1).
+ */
+type Spot =
+  | { readonly at: "between" }
+  | { readonly at: "past" | "before"; readonly by: number; readonly shelf: 1 | -1 };
 
 /** Lanes of dimension lines: the first one's distance from the view, and theirs from each other, mm on paper. */
 export const lanes = { first: 8, pitch: 7, most: 40 } as const;
+
+/** How long a shelf is before its text, mm on paper. */
+const shelfLength = 2;
 
 const under = { gap: 1, past: 1.5 };
 
@@ -42,7 +50,8 @@ export function stacked(of: Linear, scale: number, edge: number, outward: 1 | -1
     ways: function* () {
       for (let lane = 0; lane < lanes.most; lane++) {
         const across = edge + outward * (lanes.first + lane * lanes.pitch);
-        for (const spot of spots(of, scale, [3])) yield marksOf(of, scale, across, spot, [true, true]);
+        for (const spot of spots(of, scale, [4, 6, 9, 12], [outward, outward === 1 ? -1 : 1]))
+          yield marksOf(of, scale, across, spot, [true, true]);
       }
     },
   };
@@ -58,7 +67,6 @@ export function through(
   scale: number,
   shifts: readonly number[],
   touches: (shift: number) => readonly [boolean, boolean],
-  sides: readonly ("past" | "before")[] = ["past"],
 ): Annotation {
   const place = of.from[of.along === "x" ? "y" : "x"] * scale;
   return {
@@ -68,7 +76,7 @@ export function through(
       for (const by of past) {
         for (const shift of shifts) {
           const [first, second] = touches(shift);
-          for (const spot of spots(of, scale, [by], sides)) {
+          for (const spot of spots(of, scale, [by], [1, -1], ["past"])) {
             yield marksOf(of, scale, place + shift, spot, [!first, !second]);
           }
         }
@@ -81,6 +89,7 @@ function* spots(
   of: Linear,
   scale: number,
   past: readonly number[],
+  shelves: readonly (1 | -1)[],
   sides: readonly ("past" | "before")[] = ["past", "before"],
 ): Iterable<Spot> {
   const room = measured(of) * scale;
@@ -88,7 +97,9 @@ function* spots(
   if (room > long + 2 * arrowSize.length + 2) yield { at: "between" };
   const outside = arrowsOutside(room) ? arrowSize.length : 0;
   for (const by of past) {
-    for (const at of sides) yield { at, by: by + outside };
+    for (const at of sides) {
+      for (const shelf of of.along === "x" ? ([1] as const) : shelves) yield { at, by: by + outside, shelf };
+    }
   }
 }
 
@@ -113,15 +124,14 @@ function marksOf(
   ends.sort((a, b) => a.s - b.s);
   const [low, high] = [ends[0]!.s, ends[1]!.s];
   const at = (s: number, t: number): Point => (along === "x" ? { x: s, y: t } : { x: t, y: s });
-  const text = textAt(of, at, across, low, high, spot);
-  const box = textBox(text);
-  const [least, most] = along === "x" ? [box.minX, box.maxX] : [box.minY, box.maxY];
   const outside = arrowsOutside(high - low);
   const stub = outside ? arrowSize.length + 2 : 0;
-  const [start, end] = [Math.min(low - stub, least), Math.max(high + stub, most)];
+  const words = wordsAt(of, at, across, low, high, spot);
   const turn = along === "x" ? 0 : Math.PI / 2;
+  const [start, end] = [Math.min(low - stub, words.from), Math.max(high + stub, words.to)];
   const lines: SheetLine[] = [
     stroke("dimension", at(start, across), at(end, across)),
+    ...words.shelf,
     arrow(at(low, across), turn + (outside ? 0 : Math.PI)),
     arrow(at(high, across), turn + (outside ? Math.PI : 0)),
   ];
@@ -130,20 +140,37 @@ function marksOf(
     if (!lead || Math.abs(across - t) < under.gap) continue;
     lines.push(stroke("extension", at(s, t + away * under.gap), at(s, across + away * under.past)));
   }
-  return { lines, texts: [text] };
+  return { lines, texts: [words.text] };
 }
 
-function textAt(
+/** A dimension's text, from where to where along it its line must reach for it, and the shelf under it where it has one. */
+type Words = {
+  readonly text: SheetText;
+  readonly from: number;
+  readonly to: number;
+  readonly shelf: readonly SheetLine[];
+};
+
+function wordsAt(
   of: Linear,
   at: (s: number, t: number) => Point,
   across: number,
   low: number,
   high: number,
   spot: Spot,
-): SheetText {
+): Words {
   const text = dimensionText(measured(of), of);
   const { height } = lettering;
   const half = textLength({ text, height }) / 2;
+  const base = baseFromMiddle(height);
+  if (spot.at !== "between" && of.along === "y") {
+    const s = spot.at === "past" ? high + spot.by : low - spot.by;
+    const end = across + spot.shelf * shelfLength;
+    const align = spot.shelf === 1 ? "left" : "right";
+    const place = { x: end + spot.shelf * 0.8, y: s + base, height, turn: 0, align } as const;
+    const shelf = [stroke("dimension", at(s, across), at(s, end))];
+    return { text: { text, ...place }, from: s, to: s, shelf };
+  }
   const middle =
     spot.at === "between"
       ? (low + high) / 2
@@ -153,7 +180,7 @@ function textAt(
   const box = textBox({ text, x: 0, y: 0, height, turn: 0, align: "center" });
   const clear = (box.maxY - box.minY) / 2 + overLine;
   const turn = of.along === "x" ? 0 : 90;
-  const base = baseFromMiddle(height);
   const place = turn === 0 ? at(middle, across + clear + base) : at(middle, across - clear - base);
-  return { text, ...place, height, turn, align: "center" };
+  const written: SheetText = { text, ...place, height, turn, align: "center" };
+  return { text: written, from: middle - half, to: middle + half, shelf: [] };
 }

@@ -1,5 +1,5 @@
 import type { Annotated, Annotation } from "./annotate.ts";
-import { boxOf, lettering } from "./lettering.ts";
+import { baseFromMiddle, boxOf, lettering } from "./lettering.ts";
 import type { Marks, SheetText } from "./sheet.ts";
 import { stroke } from "./strokes.ts";
 
@@ -16,30 +16,25 @@ export function named(view: Annotated, name: string, more: string, from: number,
   return { kind: "ok", marks: { lines, texts: [...texts, first, ...second] } };
 }
 
-/** A word over a view at a place, on a thin line out of it, which may lean: read upward, as near as is clear. */
+/** A word over a view at a place, on a shelf at the end of a thin line out of it, as near as is clear. */
 export function pointedAt(text: string, x: number, edge: number): Annotation {
   return {
     name: text,
     ways: function* (): Iterable<Marks> {
-      for (let out = 4; out < 90; out += 2) {
-        for (const aside of [0, -4, 4, -7, 7, -10, 10]) {
-          const [from, to] = [
-            { x, y: edge + 1 },
-            { x: x + aside, y: edge + out },
-          ];
-          yield {
-            lines: [stroke("extension", from, to)],
-            texts: [uprightOver(text, to.x, to.y + 1)],
-          };
+      for (let out = 4; out < 90; out += 1) {
+        for (const side of [-1, 1] as const) {
+          for (const aside of [0, -3, 3, -6, 6]) {
+            const elbow = { x: x + aside, y: edge + out };
+            const end = { x: elbow.x + side * 2, y: elbow.y };
+            const { height } = lettering;
+            const place = { x: end.x + side * 0.8, y: elbow.y + baseFromMiddle(height) };
+            yield {
+              lines: [stroke("extension", { x, y: edge + 1 }, elbow), stroke("extension", elbow, end)],
+              texts: [{ text, ...place, height, turn: 0, align: side === 1 ? "left" : "right" }],
+            };
+          }
         }
       }
     },
   };
-}
-
-function uprightOver(text: string, x: number, y: number): SheetText {
-  const { height } = lettering;
-  const flat = { text, x: 0, y: 0, height, turn: 90, align: "left" } as const;
-  const { minX, maxX } = boxOf({ lines: [], texts: [flat] });
-  return { ...flat, x: x - (minX + maxX) / 2, y };
 }

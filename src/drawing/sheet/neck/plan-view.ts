@@ -116,6 +116,7 @@ function lengths(input: NeckSheetInput, scale: number): Annotation {
     at(boardLength, tolerances.boardLength),
     at(stringLength, tolerances.stringLength),
     { x: maxX, y: minY, tolerance: tolerances.coreEnd },
+    ...stationPlaces(input),
     ...pins.map((pin) => ({ x: pin.x, y: extentsOf([pinPath(pin)])!.minY })),
     ...rods.slice(0, 1).flatMap(({ path }) => {
       const { minX: start, maxX: end } = extentsOf([path])!;
@@ -124,6 +125,15 @@ function lengths(input: NeckSheetInput, scale: number): Annotation {
   ];
   const origin = across(plan, 0)[0];
   return running("lengths from the nut", origin, places, scale, lowEdge(input) * scale);
+}
+
+/** The stations' places; those that the design names for their thickness have a tolerance of their own. */
+function stationPlaces({ plan, sections, tolerances }: NeckSheetInput): RunningPlace[] {
+  const own: { readonly [name: string]: number } = {
+    nut: tolerances.stationNut,
+    heel: tolerances.stationHeel,
+  };
+  return sections.map(({ name, x }) => ({ x, y: across(plan, x)[0].y, tolerance: own[name] }));
 }
 
 /** Over everything else, since its thin lines would run through what stands under the plan's ends. */

@@ -6,7 +6,6 @@ import { type Annotated, type Annotation, annotated } from "../annotate.ts";
 import { stacked, through } from "../linear.ts";
 import { across, metFrom, stillThere } from "../measured-on.ts";
 import { placed } from "../moved.ts";
-import { type RunningPlace, running } from "../running.ts";
 import type { SheetLine, Weight } from "../sheet.ts";
 import { stationMark } from "../station-mark.ts";
 import { polyline, stroke } from "../strokes.ts";
@@ -21,8 +20,8 @@ const radii = [34, 40, 28, 46, 52, 22, 60, 70];
 /** The neck from the side, head at the left and front up, the nut's edge at the origin, at a scale on paper, with its dimensions. */
 export function sideView(input: NeckSheetInput, scale: number): Annotated {
   return annotated({ lines: sideLines(input, scale), texts: [] }, [
-    lengths(input, scale),
     ...stationEnds(input, scale),
+    heelLength(input, scale),
     ...thicknesses(input, scale),
     ...angles(input, scale),
     ...heights(input, scale),
@@ -177,22 +176,10 @@ function angles(input: NeckSheetInput, scale: number): Annotation[] {
   return found;
 }
 
-function lengths(input: NeckSheetInput, scale: number): Annotation {
-  const { side, sections, core, heelEnd, tolerances } = input;
-  const at = (x: number, tolerance: number | undefined): RunningPlace => {
-    return { x, y: across(side, x)[0].y, tolerance };
-  };
-  const own: { readonly [name: string]: number } = {
-    nut: tolerances.stationNut,
-    heel: tolerances.stationHeel,
-  };
-  const places = [
-    ...sections.map(({ name, x }) => at(x, own[name])),
-    at(core.start, tolerances.coreStart),
-    at(heelEnd, tolerances.heelEnd),
-  ];
-  const low = extentsOf([side])!.minY * scale;
-  return running("stations from the nut", across(side, 0)[0], places, scale, low);
+function heelLength({ side, heelEnd, tolerances }: NeckSheetInput, scale: number): Annotation {
+  const of = { name: "end of the heel", along: "x", tolerance: tolerances.heelEnd } as const;
+  const [from, to] = [across(side, 0)[0], across(side, heelEnd)[0]];
+  return stacked({ ...of, from, to }, scale, to.y * scale, -1);
 }
 
 /** How far the wood lies under the gluing surface at the tail and at its lowest. */
