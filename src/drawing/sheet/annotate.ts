@@ -1,9 +1,15 @@
-import { isClear, type Taken, takenBy, taking } from "./clear.ts";
-import type { Marks } from "./sheet.ts";
-import { together } from "./sheet.ts";
+import { isClear, overlap, type Taken, takenBy, taking } from "./clear.ts";
+import { type Box, type Marks, together } from "./sheet.ts";
 
-/** A thing to be written beside a view: the ways in which it can be drawn, the best first, and its name for a message. */
-export type Annotation = { readonly name: string; readonly ways: () => Iterable<Marks> };
+/**
+ * A thing to be written beside a view: the ways in which it can be drawn, the best first, and its name for a message. `keep` is where
+ * its thin lines run whatever the way: texts of others go elsewhere if they can.
+ */
+export type Annotation = {
+  readonly name: string;
+  readonly ways: () => Iterable<Marks>;
+  readonly keep?: readonly Box[];
+};
 
 /** A view with all its annotations, or the first of them that has no clear place at that scale. */
 export type Annotated =
@@ -11,7 +17,7 @@ export type Annotated =
   | { readonly kind: "no-place"; readonly name: string };
 
 /** How often an annotation that finds no place may go before the others. */
-const mostTries = 40;
+const mostTries = 12;
 
 /**
  * A view with its annotations, each drawn in the first of its ways that is clear of what is drawn before it. One that finds no
@@ -38,8 +44,9 @@ type InTurn =
 function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
   let taken = takenBy(view);
   const parts: Marks[] = [];
-  for (const annotation of annotations) {
-    const way = firstClear(taken, annotation.ways());
+  for (const [i, annotation] of annotations.entries()) {
+    const kept = annotations.slice(i + 1).flatMap(({ keep = [] }) => keep);
+    const way = firstClear(taken, kept, annotation) ?? firstClear(taken, [], annotation);
     if (way === undefined) return { kind: "blocked", blocked: annotation };
     parts.push(way);
     taken = taking(taken, takenBy(way));
@@ -47,7 +54,11 @@ function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
   return { kind: "ok", parts };
 }
 
-function firstClear(taken: Taken, ways: Iterable<Marks>): Marks | undefined {
-  for (const way of ways) if (isClear(taken, takenBy(way))) return way;
+function firstClear(taken: Taken, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
+  for (const way of ways()) {
+    const more = takenBy(way);
+    if (more.boxes.some((box) => kept.some((other) => overlap(box, other)))) continue;
+    if (isClear(taken, more)) return way;
+  }
   return undefined;
 }

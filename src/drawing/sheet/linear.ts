@@ -3,7 +3,7 @@ import type { Annotation } from "./annotate.ts";
 import { dimensionText, type Wording } from "./dimension-text.ts";
 import { baseFromMiddle, lettering, textBox, textLength } from "./lettering.ts";
 import type { Marks, SheetLine, SheetText } from "./sheet.ts";
-import { arrow, arrowSize, stroke } from "./strokes.ts";
+import { arrow, arrowSize, corridor, stroke } from "./strokes.ts";
 
 /**
  * The distance of two places of a view along one axis, mm of the model. What is written is measured between the two, so it can't
@@ -24,8 +24,11 @@ type Spot =
   | { readonly at: "between" }
   | { readonly at: "past" | "before"; readonly by: number; readonly shelf: 1 | -1 };
 
-/** Lanes of dimension lines: the first one's distance from the view, and theirs from each other, mm on paper. */
-export const lanes = { first: 8, pitch: 7, most: 40 } as const;
+/**
+ * Lanes of dimension lines: the first one's distance from the view, and theirs from each other, mm on paper; how many are tried, and
+ * how far outward the thin lines to them are kept free.
+ */
+export const lanes = { first: 8, pitch: 7, most: 40, kept: 20 } as const;
 
 /** How long a shelf is before its text, mm on paper. */
 const shelfLength = 2;
@@ -45,8 +48,14 @@ export function measured({ along, from, to }: Linear): number {
  * `outward` is 1, below or left where it is -1.
  */
 export function stacked(of: Linear, scale: number, edge: number, outward: 1 | -1): Annotation {
+  const far = edge + outward * lanes.kept;
+  const keep = [of.from, of.to].map(({ x, y }) =>
+    of.along === "x"
+      ? corridor({ x: x * scale, y: y * scale }, { x: x * scale, y: far })
+      : corridor({ x: x * scale, y: y * scale }, { x: far, y: y * scale }),
+  );
   return {
-    name: of.name,
+    ...{ name: of.name, keep },
     ways: function* () {
       for (let lane = 0; lane < lanes.most; lane++) {
         const across = edge + outward * (lanes.first + lane * lanes.pitch);

@@ -1,7 +1,7 @@
 import type { Annotation } from "./annotate.ts";
 import { baseFromMiddle, lettering } from "./lettering.ts";
 import type { Marks } from "./sheet.ts";
-import { arrow, stroke } from "./strokes.ts";
+import { arrow, corridor, stroke } from "./strokes.ts";
 
 /** A section's letter and where its ends stand over and under a view, mm on paper; it is seen toward -x. */
 export type StationEnd = {
@@ -11,6 +11,10 @@ export type StationEnd = {
   readonly outward: 1 | -1;
 };
 
+/** How long the thick end is, and how far its letter stands off it, mm on paper. */
+const thick = 6;
+const off = 3.4;
+
 /**
  * One end of the line along which a section is cut: a thin line out of the view, a thick end, an arrow that points the way in which the
  * section is seen, and its letter; as near the view as is clear.
@@ -18,6 +22,7 @@ export type StationEnd = {
 export function stationMark(of: StationEnd): Annotation {
   return {
     name: `section ${of.letter}`,
+    keep: [corridor({ x: of.x, y: of.edge }, { x: of.x, y: of.edge + of.outward * (thick + 6) })],
     ways: function* () {
       for (let out = 1; out < 70; out += 2) {
         for (const letterAt of ["beyond", "left", "right"] as const) {
@@ -27,10 +32,6 @@ export function stationMark(of: StationEnd): Annotation {
     },
   };
 }
-
-/** How long the thick end is, and how far its letter stands off it, mm on paper. */
-const thick = 6;
-const off = 3.4;
 
 function marksOf(
   { letter, x, edge, outward }: StationEnd,

@@ -1,6 +1,6 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
-import type { SheetLine, Weight } from "./sheet.ts";
+import type { Box, SheetLine, Weight } from "./sheet.ts";
 
 /** A straight line on paper. */
 export function stroke(weight: Weight, from: Point, to: Point): SheetLine {
@@ -44,4 +44,13 @@ export function cross(at: Point, reach: number): SheetLine[] {
     stroke("centre", { x: at.x - reach, y: at.y }, { x: at.x + reach, y: at.y }),
     stroke("centre", { x: at.x, y: at.y - reach }, { x: at.x, y: at.y + reach }),
   ];
+}
+
+/** The narrow box round an upright or level thin line that must run from one place to another, mm on paper. */
+export function corridor(from: Point, to: Point): Box {
+  const wide = 1.2;
+  return {
+    ...{ minX: Math.min(from.x, to.x) - wide, maxX: Math.max(from.x, to.x) + wide },
+    ...{ minY: Math.min(from.y, to.y) - wide, maxY: Math.max(from.y, to.y) + wide },
+  };
 }

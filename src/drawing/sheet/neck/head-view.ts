@@ -1,9 +1,10 @@
 import { circle } from "../../../geometry/circle.ts";
 import { extentsOf } from "../../../geometry/measure.ts";
+import type { Point } from "../../../geometry/point.ts";
 import { headFacePath } from "../../flat/head-face.ts";
 import { type Annotated, type Annotation, annotated } from "../annotate.ts";
 import { atCircle, leader } from "../leader.ts";
-import { baseFromMiddle, lettering } from "../lettering.ts";
+import { baseFromMiddle, lettering, textLength } from "../lettering.ts";
 import { stacked, through } from "../linear.ts";
 import { cornerAt } from "../measured-on.ts";
 import { placed } from "../moved.ts";
@@ -11,6 +12,8 @@ import { running } from "../running.ts";
 import type { Marks } from "../sheet.ts";
 import { cross, stroke } from "../strokes.ts";
 import type { NeckSheetInput } from "./input.ts";
+
+const { height } = lettering;
 
 /** The head's face square to itself, the nut's head edge at the origin, at a scale on paper, with its dimensions. */
 export function headView(input: NeckSheetInput, scale: number): Annotated {
@@ -36,16 +39,26 @@ function stringNames({ face }: NeckSheetInput, scale: number): Annotation[] {
   return face.tuners.map(({ name, along, y }) => ({
     name: `string ${name}`,
     ways: function* (): Iterable<Marks> {
+      const beside = (face.hole / 2) * scale + 2.5 + textLength({ text: name, height }) / 2;
+      for (const aside of [beside, -beside]) {
+        yield nameAt(name, { x: -along * scale + aside, y: y * scale });
+      }
       for (let out = 3; out < 40; out += 1) {
         for (const aside of [0, 3.5, -3.5, 5, -5]) {
           const middle = Math.sign(y) * (face.half * scale + out);
-          const at = { x: -along * scale + aside, y: middle + baseFromMiddle(lettering.height) };
-          const text = { text: name.toUpperCase(), ...at, height: lettering.height } as const;
-          yield { lines: [], texts: [{ ...text, turn: 0, align: "center" }] };
+          yield nameAt(name, { x: -along * scale + aside, y: middle });
         }
       }
     },
   }));
+}
+
+function nameAt(name: string, middle: Point): Marks {
+  const y = middle.y + baseFromMiddle(height);
+  return {
+    lines: [],
+    texts: [{ text: name.toUpperCase(), x: middle.x, y, height, turn: 0, align: "center" }],
+  };
 }
 
 function lengthsAlong({ face, tolerances }: NeckSheetInput, scale: number): Annotation[] {

@@ -15,7 +15,7 @@ import { frontAt, letterOf, type NeckSheetInput } from "./input.ts";
 const shifts = [-4, -6, 4, 6, -8, 8, -10, 10, -12, 12];
 
 /** Radii of an angle's arc, mm on paper. */
-const radii = [34, 40, 28, 46, 52, 22, 60, 70];
+const radii = [28, 34, 22, 40, 46, 52, 60, 70];
 
 /** The neck from the side, head at the left and front up, the nut's edge at the origin, at a scale on paper, with its dimensions. */
 export function sideView(input: NeckSheetInput, scale: number): Annotated {
