@@ -1,4 +1,4 @@
-import { isClear, overlap, type Taken, takenBy, taking } from "./clear.ts";
+import { overlap, standing, type Taken, takenBy, taking } from "./clear.ts";
 import { type Box, type Marks, together } from "./sheet.ts";
 
 /**
@@ -21,8 +21,8 @@ const mostTries = 12;
 
 /**
  * A view with its annotations, each drawn in the first of its ways that is clear of what is drawn before it. One that finds no
- * clear way, since those before it stand in its own thin lines' way, goes first, and all are placed anew. The same input gives the
- * same drawing.
+ * clear way, since those before it stand in its own thin lines' way, goes first, and all are placed anew. Dimension lines cross
+ * only where nothing else is left. The same input gives the same drawing.
  */
 export function annotated(view: Marks, annotations: readonly Annotation[]): Annotated {
   let order = [...annotations];
@@ -46,7 +46,7 @@ function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
   const parts: Marks[] = [];
   for (const [i, annotation] of annotations.entries()) {
     const kept = annotations.slice(i + 1).flatMap(({ keep = [] }) => keep);
-    const way = firstClear(taken, kept, annotation) ?? firstClear(taken, [], annotation);
+    const way = bestWay(taken, kept, annotation);
     if (way === undefined) return { kind: "blocked", blocked: annotation };
     parts.push(way);
     taken = taking(taken, takenBy(way));
@@ -54,11 +54,16 @@ function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
   return { kind: "ok", parts };
 }
 
-function firstClear(taken: Taken, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
+/** The first way that is clear and out of others' way; else the first that is clear; else the first that only crosses lines. */
+function bestWay(taken: Taken, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
+  let [clear, crossing]: (Marks | undefined)[] = [];
   for (const way of ways()) {
     const more = takenBy(way);
-    if (more.boxes.some((box) => kept.some((other) => overlap(box, other)))) continue;
-    if (isClear(taken, more)) return way;
+    const stands = standing(taken, more);
+    if (stands === "blocked") continue;
+    if (stands === "crossing") crossing ??= way;
+    else if (more.boxes.some((box) => kept.some((other) => overlap(box, other)))) clear ??= way;
+    else return way;
   }
-  return undefined;
+  return clear ?? crossing;
 }

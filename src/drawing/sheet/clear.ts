@@ -35,18 +35,32 @@ export function taking(one: Taken, other: Taken): Taken {
 }
 
 /**
- * Whether new marks can be drawn beside what is there: no text over or nearer than a gap to another text or any line, its own
- * included; no line through a text; no dimension's line through another's or along any line.
+ * How new marks stand beside what is there.
+ *
+ * - `clear`: no text over or nearer than a gap to another text or any line, its own included; no line through a text; no
+ *   dimension's line along any line or through another's.
+ * - `crossing`: all that, but a dimension's line crosses another's.
+ * - `blocked`: neither.
  */
-export function isClear(taken: Taken, more: Taken): boolean {
-  const all = [...taken.stretches, ...more.stretches];
+export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blocked" {
   const boxes = more.boxes.map((box) => grown(box, gap));
   const own = more.boxes.some((box, i) => more.boxes.some((other, k) => k > i && overlap(box, other)));
-  if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return false;
-  if (boxes.some((box) => all.some((stretch) => crosses(stretch, box)))) return false;
+  if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return "blocked";
+  if (boxes.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
+  const around = grown(extentOf(more), 2 * gap + beside);
+  const near = taken.stretches.filter((stretch) => crosses(stretch, around));
+  if (boxes.some((box) => near.some((stretch) => crosses(stretch, box)))) return "blocked";
   const there = taken.boxes.map((box) => grown(box, gap));
-  if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return false;
-  return !more.stretches.some((stretch) => taken.stretches.some((other) => spoils(stretch, other)));
+  if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
+  if (more.stretches.some((one) => near.some((other) => hides(one, other)))) return "blocked";
+  return more.stretches.some((one) => near.some((other) => crossing(one, other))) ? "crossing" : "clear";
+}
+
+function extentOf({ stretches, boxes }: Taken): Box {
+  const corners = stretches.flatMap(({ a, b }) => [a, b]);
+  const xs = [...corners.map(({ x }) => x), ...boxes.flatMap(({ minX, maxX }) => [minX, maxX])];
+  const ys = [...corners.map(({ y }) => y), ...boxes.flatMap(({ minY, maxY }) => [minY, maxY])];
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
 /** A box with a margin round it. */
@@ -77,17 +91,22 @@ function crosses({ a, b }: Stretch, box: Box): boolean {
   return first < last;
 }
 
-/** Whether a new stretch makes one that is there hard to read: running along it, or a dimension's line through another's. */
-function spoils(one: Stretch, other: Stretch): boolean {
-  const kinds: readonly Weight[] = ["dimension", "station"];
-  const first = kinds.includes(one.weight);
-  const second = kinds.includes(other.weight);
+/** Kinds of line that are read by following them. */
+const followed: readonly Weight[] = ["dimension", "station"];
+
+/** Whether a new stretch runs along one that is there, so that one of them can't be followed. */
+function hides(one: Stretch, other: Stretch): boolean {
   if (other.weight === "hatch" || other.weight === "arrow" || one.weight === "arrow") return false;
-  if (first && second && cut(one, other)) return true;
   // A section's thick end may stand on the thin line that leads to its own measure.
   if (one.weight === "station" && other.weight === "extension") return false;
-  if (!first && !(second && one.weight === "extension")) return false;
+  const fresh = followed.includes(one.weight);
+  if (!fresh && !(followed.includes(other.weight) && one.weight === "extension")) return false;
   return along(one, other);
+}
+
+/** Whether a new dimension's or section's line crosses another's. */
+function crossing(one: Stretch, other: Stretch): boolean {
+  return followed.includes(one.weight) && followed.includes(other.weight) && cut(one, other);
 }
 
 /** Whether two stretches cross inside both. */

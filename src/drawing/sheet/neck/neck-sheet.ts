@@ -24,8 +24,11 @@ type Scale = (typeof scales)[number];
 export const neckSheet = step("sheet.neck", 1, (given: NeckSheetInput): Sheet => {
   const input = forHand(given);
   const views = remembered(input);
+  const { minX, maxX } = extentsOf([input.plan])!;
   for (const paper of given.papers) {
-    for (const main of scales) {
+    const { frame } = emptySheet(paper, "");
+    const wide = frame.maxX - frame.minX;
+    for (const main of scales.filter(({ factor }) => (maxX - minX) * factor < wide)) {
       for (const detail of scales.filter(({ factor }) => factor >= main.factor)) {
         for (const head of scales.filter(({ factor }) => factor >= main.factor && factor <= detail.factor)) {
           const sheet = sheetOf(paper, main, views(main, detail, head));
