@@ -85,7 +85,7 @@ export function through(
       for (const by of past) {
         for (const shift of shifts) {
           const [first, second] = touches(shift);
-          for (const spot of spots(of, scale, [by], [1, -1], ["past"])) {
+          for (const spot of spots(of, scale, [by], [-1, 1], ["past"])) {
             yield marksOf(of, scale, place + shift, spot, [!first, !second]);
           }
         }
