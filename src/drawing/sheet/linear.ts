@@ -59,7 +59,7 @@ export function stacked(of: Linear, scale: number, edge: number, outward: 1 | -1
     ways: function* () {
       for (let lane = 0; lane < lanes.most; lane++) {
         const across = edge + outward * (lanes.first + lane * lanes.pitch);
-        for (const spot of spots(of, scale, [4, 6, 9, 12], [outward, outward === 1 ? -1 : 1]))
+        for (const spot of spots(of, scale, [4, 6, 9, 12], [outward === 1 ? -1 : 1, outward]))
           yield marksOf(of, scale, across, spot, [true, true]);
       }
     },

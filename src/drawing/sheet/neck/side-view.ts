@@ -22,8 +22,8 @@ export function sideView(input: NeckSheetInput, scale: number): Annotated {
   return annotated({ lines: sideLines(input, scale), texts: [] }, [
     ...stationEnds(input, scale),
     heelLength(input, scale),
-    ...thicknesses(input, scale),
     ...angles(input, scale),
+    ...thicknesses(input, scale),
     ...heights(input, scale),
   ]);
 }
