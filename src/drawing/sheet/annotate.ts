@@ -17,7 +17,7 @@ export type Annotated =
   | { readonly kind: "no-place"; readonly name: string };
 
 /** How often an annotation that finds no place may go before the others. */
-const mostTries = 12;
+const mostTries = 20;
 
 /**
  * A view with its annotations, each drawn in the first of its ways that is clear of what is drawn before it. One that finds no

@@ -81,17 +81,22 @@ export function through(
   return {
     name: of.name,
     ways: function* () {
-      const past = Array.from({ length: 30 }, (_, k) => 4 + 2 * k);
-      for (const by of past) {
+      for (const rises of [range(4, 24), range(26, 64)]) {
         for (const shift of shifts) {
           const [first, second] = touches(shift);
-          for (const spot of spots(of, scale, [by], [-1, 1], ["past"])) {
-            yield marksOf(of, scale, place + shift, spot, [!first, !second]);
+          for (const by of rises) {
+            for (const spot of spots(of, scale, [by], [-1, 1], ["past"])) {
+              yield marksOf(of, scale, place + shift, spot, [!first, !second]);
+            }
           }
         }
       }
     },
   };
+}
+
+function range(from: number, to: number): number[] {
+  return Array.from({ length: (to - from) / 2 + 1 }, (_, k) => from + 2 * k);
 }
 
 function* spots(

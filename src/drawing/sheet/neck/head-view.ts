@@ -57,7 +57,7 @@ function nameAt(name: string, middle: Point): Marks {
   const y = middle.y + baseFromMiddle(height);
   return {
     lines: [],
-    texts: [{ text: name.toUpperCase(), x: middle.x, y, height, turn: 0, align: "center" }],
+    texts: [{ text: name, x: middle.x, y, height, turn: 0, align: "center" }],
   };
 }
 

@@ -29,16 +29,24 @@ export const neckSheet = step("sheet.neck", 1, (given: NeckSheetInput): Sheet =>
     const { frame } = emptySheet(paper, "");
     const wide = frame.maxX - frame.minX;
     for (const main of scales.filter(({ factor }) => (maxX - minX) * factor < wide)) {
-      for (const detail of scales.filter(({ factor }) => factor >= main.factor)) {
-        for (const head of scales.filter(({ factor }) => factor >= main.factor && factor <= detail.factor)) {
-          const sheet = sheetOf(paper, main, views(main, detail, head));
-          if (sheet !== undefined) return sheet;
-        }
+      for (const { detail, head } of detailScales(main)) {
+        const sheet = sheetOf(paper, main, views(main, detail, head));
+        if (sheet !== undefined) return sheet;
       }
     }
   }
   throw new RangeError("the neck's sheet has room on no paper");
 });
+
+/** Scales of the sections and of the head's face, neither smaller than that of the main views: the larger smallest first. */
+function detailScales(main: Scale): { readonly detail: Scale; readonly head: Scale }[] {
+  const larger = scales.filter(({ factor }) => factor >= main.factor);
+  const pairs = larger.flatMap((detail) => larger.map((head) => ({ detail, head })));
+  const least = (of: (typeof pairs)[number]) => Math.min(of.detail.factor, of.head.factor);
+  return pairs.sort(
+    (a, b) => least(b) - least(a) || b.detail.factor - a.detail.factor || b.head.factor - a.head.factor,
+  );
+}
 
 /** The views at their scales, each drawn once however many arrangements are tried. */
 function remembered(input: NeckSheetInput) {

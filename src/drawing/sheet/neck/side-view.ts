@@ -14,8 +14,8 @@ import { frontAt, letterOf, type NeckSheetInput } from "./input.ts";
 /** Beside the station's own line, toward the thinner end first, mm on paper. */
 const shifts = [-4, -6, 4, 6, -8, 8, -10, 10, -12, 12];
 
-/** Radii of an angle's arc, mm on paper. */
-const radii = [28, 34, 22, 40, 46, 52, 60, 70];
+/** Radii of the core's slope, mm on paper, and of the head's angle, as shares of the head's length. */
+const radii = { core: [40, 34, 46, 28, 52, 60, 70], head: [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 1.2] };
 
 /** The neck from the side, head at the left and front up, the nut's edge at the origin, at a scale on paper, with its dimensions. */
 export function sideView(input: NeckSheetInput, scale: number): Annotated {
@@ -156,7 +156,9 @@ function angles(input: NeckSheetInput, scale: number): Annotation[] {
   const tip = onFace(input, face.length);
   if (tip.y < 0) {
     const of = { name: "angle of the head", corner: nut, first: { x: tip.x, y: 0 }, second: tip };
-    found.push(angular({ ...of, lead: "neither", radii, tolerance: tolerances.headAngle }, scale));
+    const shares = radii.head.map((share) => share * face.length * scale);
+    const more = { lead: "neither", radii: shares, tolerance: tolerances.headAngle } as const;
+    found.push(angular({ ...of, ...more }, scale));
   }
   const start = { x: core.start, y: -core.drop };
   const level = { x: end, y: -core.drop };
@@ -166,7 +168,7 @@ function angles(input: NeckSheetInput, scale: number): Annotation[] {
     const side = core.slope > 0 ? "second" : "first";
     const lead = core.drop === 0 ? "neither" : side;
     const of = { name: "slope of the core", corner: start, ...turn, lead } as const;
-    found.push(angular({ ...of, radii, tolerance: tolerances.coreSlope }, scale));
+    found.push(angular({ ...of, radii: radii.core, tolerance: tolerances.coreSlope }, scale));
   }
   if (core.drop > 0) {
     const of = { name: "drop of the core", along: "y", from: { x: core.start, y: 0 }, to: start } as const;
