@@ -1,4 +1,5 @@
 import { overlap, standing, type Taken, takenBy, taking } from "./clear.ts";
+import { textBox } from "./lettering.ts";
 import { type Box, type Marks, together } from "./sheet.ts";
 
 /**
@@ -58,6 +59,7 @@ function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
 function bestWay(taken: Taken, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
   let [clear, crossing]: (Marks | undefined)[] = [];
   for (const way of ways()) {
+    if (way.texts.some((text) => taken.boxes.some((box) => overlap(textBox(text), box)))) continue;
     const more = takenBy(way);
     const stands = standing(taken, more);
     if (stands === "blocked") continue;

@@ -13,7 +13,8 @@ const beside = 1;
 /** How far an arc's chords may stray from it where only clearance is asked, mm. */
 const chord = 0.02;
 
-type Stretch = { readonly weight: Weight; readonly a: Point; readonly b: Point };
+/** A straight piece of a line, and the box round it. */
+type Stretch = Box & { readonly weight: Weight; readonly a: Point; readonly b: Point };
 
 /** What is drawn already, as straight stretches and boxes of text. */
 export type Taken = { readonly stretches: readonly Stretch[]; readonly boxes: readonly Box[] };
@@ -21,9 +22,16 @@ export type Taken = { readonly stretches: readonly Stretch[]; readonly boxes: re
 /** Marks as what they take up. */
 export function takenBy({ lines, texts }: Marks): Taken {
   const stretches = lines.flatMap(({ weight, path }) =>
-    segmentsOf(facet(path, chord)).map(({ from, to }) => ({ weight, a: from, b: to })),
+    segmentsOf(facet(path, chord)).map(({ from, to }) => stretch(weight, from, to)),
   );
   return { stretches, boxes: texts.map(textBox) };
+}
+
+function stretch(weight: Weight, a: Point, b: Point): Stretch {
+  return {
+    ...{ weight, a, b, minX: Math.min(a.x, b.x), maxX: Math.max(a.x, b.x) },
+    ...{ minY: Math.min(a.y, b.y), maxY: Math.max(a.y, b.y) },
+  };
 }
 
 /** Both as one. */
@@ -48,7 +56,7 @@ export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blo
   if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return "blocked";
   if (boxes.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
   const around = grown(extentOf(more), 2 * gap + beside);
-  const near = taken.stretches.filter((stretch) => crosses(stretch, around));
+  const near = taken.stretches.filter((other) => touches(other, around));
   if (boxes.some((box) => near.some((stretch) => crosses(stretch, box)))) return "blocked";
   const there = taken.boxes.map((box) => grown(box, gap));
   if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
@@ -57,10 +65,15 @@ export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blo
 }
 
 function extentOf({ stretches, boxes }: Taken): Box {
-  const corners = stretches.flatMap(({ a, b }) => [a, b]);
-  const xs = [...corners.map(({ x }) => x), ...boxes.flatMap(({ minX, maxX }) => [minX, maxX])];
-  const ys = [...corners.map(({ y }) => y), ...boxes.flatMap(({ minY, maxY }) => [minY, maxY])];
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+  let [minX, minY] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [maxX, maxY] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const box of [...stretches, ...boxes]) {
+    minX = Math.min(minX, box.minX);
+    minY = Math.min(minY, box.minY);
+    maxX = Math.max(maxX, box.maxX);
+    maxY = Math.max(maxY, box.maxY);
+  }
+  return { minX, minY, maxX, maxY };
 }
 
 /** A box with a margin round it. */
@@ -73,8 +86,15 @@ export function overlap(a: Box, b: Box): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }
 
+/** Whether two boxes have a place in common, their borders included. */
+function touches(a: Box, b: Box): boolean {
+  return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
+}
+
 /** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky). */
-function crosses({ a, b }: Stretch, box: Box): boolean {
+function crosses(of: Stretch, box: Box): boolean {
+  if (!touches(of, box)) return false;
+  const { a, b } = of;
   let [first, last] = [0, 1];
   for (const [from, to, least, most] of [
     [a.x, b.x, box.minX, box.maxX],
@@ -96,6 +116,7 @@ const followed: readonly Weight[] = ["dimension", "station"];
 
 /** Whether a new stretch runs along one that is there, so that one of them can't be followed. */
 function hides(one: Stretch, other: Stretch): boolean {
+  if (!touches(grown(one, beside), other)) return false;
   if (other.weight === "hatch" || other.weight === "arrow" || one.weight === "arrow") return false;
   // A section's thick end may stand on the thin line that leads to its own measure.
   if (one.weight === "station" && other.weight === "extension") return false;
