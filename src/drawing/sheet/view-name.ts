@@ -1,7 +1,7 @@
 import type { Annotated, Annotation } from "./annotate.ts";
 import { baseFromMiddle, boxOf, lettering } from "./lettering.ts";
 import type { Marks, SheetText } from "./sheet.ts";
-import { stroke } from "./strokes.ts";
+import { corridor, stroke } from "./strokes.ts";
 
 /** A view with its name, and a second line where there is one, under it in the middle of `from` to `to` (mm on paper). */
 export function named(view: Annotated, name: string, more: string, from: number, to: number): Annotated {
@@ -20,8 +20,9 @@ export function named(view: Annotated, name: string, more: string, from: number,
 export function pointedAt(text: string, x: number, edge: number): Annotation {
   return {
     name: text,
+    keep: [corridor({ x, y: edge }, { x, y: edge + 10 })],
     ways: function* (): Iterable<Marks> {
-      for (let out = 4; out < 90; out += 1) {
+      for (let out = 4; out < 50; out += 2) {
         for (const side of [-1, 1] as const) {
           for (const aside of [0, -3, 3, -6, 6]) {
             const elbow = { x: x + aside, y: edge + out };
