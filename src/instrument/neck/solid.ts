@@ -2,6 +2,7 @@ import { intersection } from "../../geometry/boolean/intersection.ts";
 import { circle } from "../../geometry/circle.ts";
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { rectangle } from "../../geometry/rectangle.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Outline, Section, Solid } from "../../geometry/solid/solid.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
@@ -51,13 +52,13 @@ export const neckSolid = step("neck.solid", 1, (given: NeckSolidInput): Solid =>
   const { minX, maxX, minY, maxY } = extentsOf([profile.plan])!;
   const { minY: lowest, maxY: highest } = extentsOf([profile.side])!;
   const across = { treble: maxY + clear, wide: maxY - minY + 2 * clear };
-  const rectangle = (fromX: number, toX: number): Outline => ({
-    ...{ outer: box(fromX, lowest - clear, toX, highest + clear), holes: [] },
+  const window = (fromX: number, toX: number): Outline => ({
+    ...{ outer: rectangle(fromX, lowest - clear, toX, highest + clear), holes: [] },
   });
   const ends = [
-    rectangle(minX - clear, profile.head.box + lap),
-    rectangle(profile.core.box - lap, maxX + clear),
-  ].flatMap((window) => within(profile.side, window));
+    window(minX - clear, profile.head.box + lap),
+    window(profile.core.box - lap, maxX + clear),
+  ].flatMap((part) => within(profile.side, part));
   const blocks: Solid = {
     kind: "intersect",
     solids: [
@@ -113,16 +114,6 @@ function raised(outlines: readonly Outline[], { treble, wide }: Across): Solid {
 function within(side: Path, window: Outline): readonly Outline[] {
   const found = intersection([{ outer: side, holes: [] }], [window]);
   return found.outcome === "ok" ? found.region : [];
-}
-
-function box(x1: number, y1: number, x2: number, y2: number): Path {
-  const corners = [
-    [x1, y1],
-    [x2, y1],
-    [x2, y2],
-    [x1, y2],
-  ] as const;
-  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
 }
 
 function channel({ path, depth }: NeckSolidInput["channels"][number]): Solid {
