@@ -35,9 +35,10 @@ export const neckSectionsFlat = step("outline.neck-sections", 1, ({ sections }: 
     }),
     notes: placed.flatMap(({ name, x, depth, middle, path }) => {
       const width = 2 * extentsOf([path])!.maxX;
-      const lines = [`${name.toUpperCase()} X ${x}`, `WOOD ${depth.toFixed(2)}`, `WIDE ${width.toFixed(2)}`];
+      const station = name === String(x) ? `X ${x}` : `${name.toUpperCase()} X ${x}`;
+      const lines = [`WIDE ${width.toFixed(2)}`, `WOOD ${depth.toFixed(2)}`, station];
       return lines.map((text, i) => ({
-        ...{ text, x: middle, y: -depth - 8 - letterHeight * 1.7 * i, height: letterHeight, turn: 0 },
+        ...{ text, x: middle, y: 7 + letterHeight * 1.7 * i, height: letterHeight, turn: 0 },
         align: "center" as const,
       }));
     }),
