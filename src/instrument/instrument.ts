@@ -11,9 +11,11 @@ import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
 import { headTuners, type Tuners } from "./head/tuners.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
+import { neckPins, type Pin } from "./neck/pins.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
+import { neckRods, type Rod } from "./neck/rods.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
@@ -41,6 +43,8 @@ export type Instrument = {
   readonly neckPlan: NeckPlan;
   readonly neckSide: NeckSide;
   readonly neckBlank: Blank;
+  readonly neckRods: readonly Rod[];
+  readonly neckPins: readonly Pin[];
   readonly neckProfile: ProfileInput;
   readonly neckSections: readonly NeckSection[];
   readonly neckSolidInput: NeckSolidInput;
@@ -180,6 +184,21 @@ export function instrument(spec: Spec, store: Store): Instrument {
             face: of("neck.allowance.face"),
           },
         },
+      }).value;
+    },
+    neckRods: () =>
+      store.answer(neckRods, {
+        ...{ count: of("rod.count"), width: of("rod.width"), depth: of("rod.depth") },
+        ...{ start: of("rod.start"), length: of("rod.length"), offset: of("rod.offset") },
+      }).value,
+    neckPins: () => {
+      const { minX, maxX } = extentsOfOutline(own.neckPlan);
+      const underBoard = (id: "upper" | "lower") => ({
+        ...{ at: of(`pin.${id}.at`), offset: of(`pin.${id}.offset`), diameter: of(`pin.${id}`) },
+      });
+      return store.answer(neckPins, {
+        ...{ minX, maxX, allowance: of("neck.allowance.end"), head: of("pin.head"), tail: of("pin.tail") },
+        ...{ upper: underBoard("upper"), lower: underBoard("lower"), depth: of("pin.depth") },
       }).value;
     },
     bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
