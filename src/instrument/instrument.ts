@@ -11,10 +11,13 @@ import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
 import { headTuners, type Tuners } from "./head/tuners.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
+import { type Obstacle, rodObstacles, tunerObstacles } from "./neck/obstacles.ts";
+import { pinWalls } from "./neck/pin-walls.ts";
 import { neckPins, type Pin } from "./neck/pins.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
+import { rodWalls } from "./neck/rod-walls.ts";
 import { neckRods, type Rod } from "./neck/rods.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
@@ -24,6 +27,7 @@ import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
+import type { Wall } from "./wall.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = {
@@ -45,6 +49,12 @@ export type Instrument = {
   readonly neckBlank: Blank;
   readonly neckRods: readonly Rod[];
   readonly neckPins: readonly Pin[];
+  readonly neckRodWalls: readonly Wall[];
+  /** The tuners' holes as they project into the plan. */
+  readonly tunerPlaces: readonly { readonly x: number; readonly y: number }[];
+  /** What index pins must stay clear of. */
+  readonly neckObstacles: readonly Obstacle[];
+  readonly neckPinWalls: readonly Wall[];
   readonly neckProfile: ProfileInput;
   readonly neckSections: readonly NeckSection[];
   readonly neckSolidInput: NeckSolidInput;
@@ -190,6 +200,23 @@ export function instrument(spec: Spec, store: Store): Instrument {
       store.answer(neckRods, {
         ...{ count: of("rod.count"), width: of("rod.width"), depth: of("rod.depth") },
         ...{ start: of("rod.start"), length: of("rod.length"), offset: of("rod.offset") },
+      }).value,
+    neckRodWalls: () => {
+      const rods = own.neckRods.map(({ path, ...sunk }) => sunk);
+      return store.answer(rodWalls, { profile: own.neckProfile, rods, wall: of("rod.wall") }).value;
+    },
+    tunerPlaces: () => {
+      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
+      return own.tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
+    },
+    neckObstacles: () => [
+      ...rodObstacles(own.neckRods),
+      ...tunerObstacles(own.tunerPlaces, of("tuner.hole")),
+    ],
+    neckPinWalls: () =>
+      store.answer(pinWalls, {
+        ...{ profile: own.neckProfile, pins: own.neckPins, obstacles: own.neckObstacles },
+        ...{ allowance: of("neck.allowance.end"), wall: of("pin.wall") },
       }).value,
     neckPins: () => {
       const { minX, maxX } = extentsOfOutline(own.neckPlan);

@@ -11,11 +11,9 @@ export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-plan", folder: "outlines", part: "neck", seenFrom: "front" },
     what: "neck outline from the front, with its rods' channels, its index pins and the tuners' places as they project",
-    of: ({ spec, instrument: { neckPlan, neckRods, neckPins, tuners } }, store) => {
+    of: ({ spec, instrument: { neckPlan, neckRods, neckPins, tunerPlaces } }, store) => {
       if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);
       const of = (id: string) => dimensionOf(spec, id);
-      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
-      const holes = tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
       const marks = [
         { name: "NUT", x: 0 },
         { name: "BOARD END", x: of("fingerboard.length") },
@@ -24,7 +22,7 @@ export const neckFlats: readonly FlatFile[] = [
       ];
       const inWaste = ({ depth }: Pin) => depth === "through";
       return store.answer(neckPlanFlat, {
-        ...{ hand: spec.hand, path: neckPlan.path, holes, marks },
+        ...{ hand: spec.hand, path: neckPlan.path, holes: tunerPlaces, marks },
         rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
         pins: neckPins.filter((pin) => !inWaste(pin)).map(({ x, y, diameter }) => ({ x, y, diameter })),
         waste: neckPins.filter(inWaste).map(({ x, y }) => ({ x, y })),
