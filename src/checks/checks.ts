@@ -4,7 +4,9 @@ import type { Check, Finding } from "./check.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
+import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { rodWall } from "./rod-wall.ts";
 import { stringBears } from "./string-bears.ts";
 import { wallBetween } from "./wall-between.ts";
 
@@ -20,6 +22,8 @@ export const checks: readonly Check[] = [
   includedAngle,
   bendOverNut,
   splayOverNut,
+  rodWall,
+  pinClear,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -11,9 +11,14 @@ import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
 import { headTuners, type Tuners } from "./head/tuners.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
+import { type Obstacle, rodObstacles, tunerObstacles } from "./neck/obstacles.ts";
+import { pinWalls } from "./neck/pin-walls.ts";
+import { neckPins, type Pin } from "./neck/pins.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
+import { rodWalls } from "./neck/rod-walls.ts";
+import { neckRods, type Rod } from "./neck/rods.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
@@ -22,6 +27,7 @@ import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
+import type { Wall } from "./wall.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = {
@@ -41,6 +47,14 @@ export type Instrument = {
   readonly neckPlan: NeckPlan;
   readonly neckSide: NeckSide;
   readonly neckBlank: Blank;
+  readonly neckRods: readonly Rod[];
+  readonly neckPins: readonly Pin[];
+  readonly neckRodWalls: readonly Wall[];
+  /** The tuners' holes as they project into the plan. */
+  readonly tunerPlaces: readonly { readonly x: number; readonly y: number }[];
+  /** What index pins must stay clear of. */
+  readonly neckObstacles: readonly Obstacle[];
+  readonly neckPinWalls: readonly Wall[];
   readonly neckProfile: ProfileInput;
   readonly neckSections: readonly NeckSection[];
   readonly neckSolidInput: NeckSolidInput;
@@ -180,6 +194,38 @@ export function instrument(spec: Spec, store: Store): Instrument {
             face: of("neck.allowance.face"),
           },
         },
+      }).value;
+    },
+    neckRods: () =>
+      store.answer(neckRods, {
+        ...{ count: of("rod.count"), width: of("rod.width"), depth: of("rod.depth") },
+        ...{ start: of("rod.start"), length: of("rod.length"), offset: of("rod.offset") },
+      }).value,
+    neckRodWalls: () => {
+      const rods = own.neckRods.map(({ path, ...sunk }) => sunk);
+      return store.answer(rodWalls, { profile: own.neckProfile, rods, wall: of("rod.wall") }).value;
+    },
+    tunerPlaces: () => {
+      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
+      return own.tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
+    },
+    neckObstacles: () => [
+      ...rodObstacles(own.neckRods),
+      ...tunerObstacles(own.tunerPlaces, of("tuner.hole")),
+    ],
+    neckPinWalls: () =>
+      store.answer(pinWalls, {
+        ...{ profile: own.neckProfile, pins: own.neckPins, obstacles: own.neckObstacles },
+        ...{ allowance: of("neck.allowance.end"), wall: of("pin.wall") },
+      }).value,
+    neckPins: () => {
+      const { minX, maxX } = extentsOfOutline(own.neckPlan);
+      const underBoard = (id: "upper" | "lower") => ({
+        ...{ at: of(`pin.${id}.at`), offset: of(`pin.${id}.offset`), diameter: of(`pin.${id}`) },
+      });
+      return store.answer(neckPins, {
+        ...{ minX, maxX, allowance: of("neck.allowance.end"), head: of("pin.head"), tail: of("pin.tail") },
+        ...{ upper: underBoard("upper"), lower: underBoard("lower"), depth: of("pin.depth") },
       }).value;
     },
     bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,

@@ -1,6 +1,11 @@
 import type { Dimension } from "./dimension.ts";
 import { angle, length } from "./dimension.ts";
 
+const pinAt = (id: "head" | "tail", label: string) =>
+  length("neck", `pin.${id}.x`, label, ({ instrument }) => {
+    return instrument.neckPins.find((pin) => pin.id === id)!.x;
+  });
+
 /** What is worked out of the neck and its head. */
 export const neckDimensions: readonly Dimension[] = [
   length(
@@ -35,6 +40,8 @@ export const neckDimensions: readonly Dimension[] = [
     "Blank: thickness",
     ({ instrument }) => instrument.neckBlank.thickness,
   ),
+  pinAt("head", "Index pin in the waste past the head, from the nut: negative, toward the head"),
+  pinAt("tail", "Index pin in the waste past the tail, from the nut"),
   length(
     "head",
     "head.length",

@@ -1,4 +1,5 @@
 import { boardWidth } from "../../instrument/fingerboard/taper.ts";
+import type { Pin } from "../../instrument/neck/pins.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { headFaceFlat } from "./head-face.ts";
@@ -10,26 +11,30 @@ import { neckSideFlat } from "./neck-side.ts";
 export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-plan", folder: "outlines", part: "neck", seenFrom: "front" },
-    what: "neck outline from the front, with the tuners' places as they project",
-    of: ({ spec, instrument: { neckPlan, tuners } }, store) => {
+    what: "neck outline from the front, with its rods' channels, its index pins and the tuners' places as they project",
+    of: ({ spec, instrument: { neckPlan, neckRods, neckPins, tunerPlaces } }, store) => {
       if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);
       const of = (id: string) => dimensionOf(spec, id);
-      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
-      const holes = tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
       const marks = [
         { name: "NUT", x: 0 },
         { name: "BOARD END", x: of("fingerboard.length") },
         { name: "CORE", x: of("core.start") },
         { name: "BRIDGE", x: of("string.length") },
       ];
-      return store.answer(neckPlanFlat, { hand: spec.hand, path: neckPlan.path, holes, marks });
+      const inWaste = ({ depth }: Pin) => depth === "through";
+      return store.answer(neckPlanFlat, {
+        ...{ hand: spec.hand, path: neckPlan.path, holes: tunerPlaces, marks },
+        rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
+        pins: neckPins.filter((pin) => !inWaste(pin)).map(({ x, y, diameter }) => ({ x, y, diameter })),
+        waste: neckPins.filter(inWaste).map(({ x, y }) => ({ x, y })),
+      });
     },
   },
   {
     ...{ name: "neck-side", folder: "outlines", part: "neck" },
     seenFrom: { right: "bass side", left: "treble side" },
-    what: "neck outline from the side, with the wood at its stations",
-    of: ({ spec, instrument: { neckSide, neckWood } }, store) => {
+    what: "neck outline from the side, with the wood at its stations and its rods' depth",
+    of: ({ spec, instrument: { neckSide, neckRods, neckWood } }, store) => {
       if (neckSide.kind !== "ok") throw new RangeError(`the neck has no side: ${neckSide.kind}`);
       const of = (id: string) => dimensionOf(spec, id);
       return store.answer(neckSideFlat, {
@@ -39,6 +44,7 @@ export const neckFlats: readonly FlatFile[] = [
           { name: "NUT STATION", ...neckWood.nut },
           { name: "HEEL STATION", ...neckWood.heel },
         ],
+        channels: neckRods.slice(0, 1).map(({ start, length, depth }) => ({ start, length, depth })),
         marks: [
           { name: "NUT", x: 0 },
           { name: "CORE", x: of("core.start") },

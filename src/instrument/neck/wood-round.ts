@@ -1,0 +1,59 @@
+import { nearestShare, pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { winding } from "../../geometry/path-measures/winding.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
+import type { ProfilePlace } from "./profile.ts";
+import { sectionPath } from "./section.ts";
+
+/**
+ * Something sunk from z = 0, mm: a channel with round ends, from `start` on `length` long, its middle at `y`; a round hole is
+ * one as long as it is wide.
+ */
+export type Sunk = {
+  readonly y: number;
+  readonly width: number;
+  readonly depth: number;
+  readonly start: number;
+  readonly length: number;
+};
+
+/** The neck along something sunk: each place, and half the width of what is sunk there, mm. */
+export type SunkPlace = { readonly place: ProfilePlace; readonly half: number };
+
+/** How far apart the neck is looked at along a channel, mm; along a hole, a twenty-fourth of it. */
+const apart = 1;
+
+/** The places of the neck along something sunk, its two ends among them. */
+export function placesAlong(at: (x: number) => ProfilePlace, { width, start, length }: Sunk): SunkPlace[] {
+  const steps = Math.ceil(length / Math.min(apart, length / 24));
+  const radius = width / 2;
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const along = (length * i) / steps;
+    const off = Math.max(radius - along, radius - (length - along), 0);
+    return { place: at(start + along), half: Math.sqrt(Math.max(0, radius * radius - off * off)) };
+  });
+}
+
+/**
+ * The least wood under and beside what is sunk, in the neck's section there, mm: negative where it reaches out of the wood.
+ * `depth` may stand in place of its own, `thicker` adds to the neck.
+ *
+ * A section is convex and as wide as anywhere at its flat top, so the wood is least at the bottom edge that lies outward.
+ */
+export function woodAt(
+  { place, half }: SunkPlace,
+  { y, depth }: Pick<Sunk, "y" | "depth">,
+  thicker = 0,
+): number {
+  const { form } = place;
+  const path = sectionPath({ ...form, depth: form.depth + thicker });
+  const corner = { x: Math.abs(y) + half, y: -depth };
+  const away = segmentsOf(path)
+    .filter(({ from, to }) => from.y < 0 || to.y < 0)
+    .map((segment) => {
+      const { x, y: z } = pointOn(segment, nearestShare(segment, corner));
+      return Math.hypot(corner.x - x, corner.y - z);
+    });
+  const beside = form.half - corner.x;
+  const nearest = Math.min(...away);
+  return Math.min(beside, winding(path, corner) === 0 ? -nearest : nearest);
+}
