@@ -82,7 +82,8 @@ describe.each(everyCount)("the neck of $design with $count strings", ({ design, 
     expect(new Set(tuners.map(({ along, y }) => `${along} ${y}`)).size).toBe(count);
     const x = (i: number) =>
       -of("nut.thickness") - tuners[i]!.along * Math.cos((of("head.angle") * Math.PI) / 180);
-    const post = (i: number) => tuners[i]!.y - (Math.sign(tuners[i]!.y) * of("tuner.post")) / 2;
+    const bare = spec.tuners === "tail";
+    const post = (i: number) => tuners[i]!.y - (bare ? 0 : (Math.sign(tuners[i]!.y) * of("tuner.post")) / 2);
     const at = (i: number, where: number) => {
       const nut = instrument.layout.nut[i]!;
       return nut + ((post(i) - nut) * where) / x(i);

@@ -2,7 +2,7 @@ import { circle } from "../../geometry/circle.ts";
 import { fairCurve } from "../../geometry/fair/fair-curve.ts";
 import { fairPath } from "../../geometry/fair/fair-path.ts";
 import { step } from "../../step/step.ts";
-import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
+import { type Flat, layers, letterHeight, lineBetween, type Note, turnedOver } from "./flat.ts";
 
 /** What a head's face shows, in its own plane; mm. Places are along from the nut's head edge and across to the treble side. */
 export type HeadFaceInput = {
@@ -14,7 +14,8 @@ export type HeadFaceInput = {
   readonly edge: number;
   readonly shoulder: number;
   readonly corner: number;
-  readonly hole: number;
+  /** Diameters at the face, to which it is bored, and at the back, to which a peg's is reamed. */
+  readonly hole: { readonly face: number; readonly back: number };
   readonly tuners: readonly { readonly name: string; readonly along: number; readonly y: number }[];
 };
 
@@ -23,7 +24,7 @@ export type HeadFaceInput = {
  * with its string. The first axis runs toward the tail, 0 at the nut's head edge. The head is sawn from the plan, so its
  * shoulders are fair there; here the same stations are made fair again, which is the same to a few hundredths of a millimetre.
  */
-export const headFaceFlat = step("outline.head-face", 1, (given: HeadFaceInput): Flat => {
+export const headFaceFlat = step("outline.head-face", 2, (given: HeadFaceInput): Flat => {
   const { hand, length, half, nutHalf, edge, shoulder, corner, hole, tuners } = given;
   const outline = fairCurve(
     [
@@ -43,14 +44,23 @@ export const headFaceFlat = step("outline.head-face", 1, (given: HeadFaceInput):
       { layer: layers.part, path: path.path },
       { layer: layers.note, path: lineBetween(-length - 4, 0, 4, 0), chain: true },
       ...tuners.map(({ along, y }) => ({
-        layer: layers.bore(hole),
-        path: circle({ x: -along, y }, hole / 2),
+        layer: layers.bore(hole.face),
+        path: circle({ x: -along, y }, hole.face / 2),
       })),
     ],
-    notes: tuners.map(({ name, along, y }) => ({
-      ...{ text: name, x: -along, y: y > 0 ? half + 2 : -half - 2 - letterHeight, height: letterHeight },
-      ...{ turn: 0, align: "center" as const },
-    })),
+    notes: [
+      ...tuners.map(({ name, along, y }): Note => {
+        const at = { x: -along, y: y > 0 ? half + 2 : -half - 2 - letterHeight };
+        return { text: name, ...at, height: letterHeight, turn: 0, align: "center" };
+      }),
+      ...(hole.back > hole.face ? [reaming(hole, -length, half + 4 + 2 * letterHeight)] : []),
+    ],
   };
   return hand === "left" ? turnedOver(flat, "y") : flat;
 });
+
+/** Pegs go in from the back, so their holes are bored through at what they are at the face, and opened from the back. */
+function reaming({ face, back }: HeadFaceInput["hole"], x: number, y: number): Note {
+  const text = `REAM 1:30 FROM BACK, ${face.toFixed(2)} MM AT FACE, ${back.toFixed(2)} MM AT BACK`;
+  return { text, x, y, height: letterHeight, turn: 0, align: "left" };
+}

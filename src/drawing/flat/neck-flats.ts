@@ -55,15 +55,15 @@ export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "head-face", folder: "outlines", part: "head", seenFrom: "head's front" },
     what: "the head's face with the tuners' holes, which are bored square to it",
-    of: ({ spec, instrument: { tuners, taper } }, store) => {
+    of: ({ spec, instrument: { tuners, tunerHole, taper } }, store) => {
       const of = (id: string) => dimensionOf(spec, id);
       const fall = Math.cos((of("head.angle") * Math.PI) / 180);
       const slope = (taper.end - taper.nut) / 2 / taper.length;
       return store.answer(headFaceFlat, {
-        ...{ hand: spec.hand, length: tuners.length, half: of("head.column") + of("head.edge") },
+        ...{ hand: spec.hand, length: tuners.length, half: tuners.half },
         nutHalf: boardWidth(taper, -of("nut.thickness")) / 2,
         edge: (Math.atan(slope * fall) * 180) / Math.PI,
-        ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner"), hole: of("tuner.hole") },
+        ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner"), hole: tunerHole },
         tuners: tuners.tuners.map(({ along, y }, i) => ({ name: spec.strings[i]!.name, along, y })),
       });
     },
