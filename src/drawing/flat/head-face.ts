@@ -16,6 +16,8 @@ export type HeadFaceInput = {
   readonly corner: number;
   /** Diameters at the face, to which it is bored, and at the back, to which a peg's is reamed. */
   readonly hole: { readonly face: number; readonly back: number };
+  /** Whether it only holds the strings' ends: several stand in a row then, and each string's name beside its hole. */
+  readonly bare: boolean;
   readonly tuners: readonly { readonly name: string; readonly along: number; readonly y: number }[];
 };
 
@@ -25,7 +27,7 @@ export type HeadFaceInput = {
  * shoulders are fair there; here the same stations are made fair again, which is the same to a few hundredths of a millimetre.
  */
 export const headFaceFlat = step("outline.head-face", 2, (given: HeadFaceInput): Flat => {
-  const { hand, length, half, nutHalf, edge, shoulder, corner, hole, tuners } = given;
+  const { hand, length, half, nutHalf, edge, shoulder, corner, hole, bare, tuners } = given;
   const outline = fairCurve(
     [
       { x: -length, y: -half, corner },
@@ -49,10 +51,12 @@ export const headFaceFlat = step("outline.head-face", 2, (given: HeadFaceInput):
       })),
     ],
     notes: [
-      ...tuners.map(({ name, along, y }): Note => {
-        const at = { x: -along, y: y > 0 ? half + 2 : -half - 2 - letterHeight };
-        return { text: name, ...at, height: letterHeight, turn: 0, align: "center" };
-      }),
+      ...tuners.map(
+        (tuner): Note => ({
+          ...(bare ? besideHole(tuner, hole.face) : outside(tuner, half)),
+          ...{ text: tuner.name, height: letterHeight, turn: 0 },
+        }),
+      ),
       ...(hole.back > hole.face ? [reaming(hole, -length, half + 4 + 2 * letterHeight)] : []),
     ],
   };
@@ -63,4 +67,17 @@ export const headFaceFlat = step("outline.head-face", 2, (given: HeadFaceInput):
 function reaming({ face, back }: HeadFaceInput["hole"], x: number, y: number): Note {
   const text = `REAM 1:30 FROM BACK, ${face.toFixed(2)} MM AT FACE, ${back.toFixed(2)} MM AT BACK`;
   return { text, x, y, height: letterHeight, turn: 0, align: "left" };
+}
+
+type Named = HeadFaceInput["tuners"][number];
+
+/** A name outside the head, at its tuner's side. */
+function outside({ along, y }: Named, half: number) {
+  return { x: -along, y: y > 0 ? half + 2 : -half - 2 - letterHeight, align: "center" } as const;
+}
+
+/** A name on the head beside its hole, on the side away from the centreline, which would strike it out. */
+function besideHole({ along, y }: Named, hole: number) {
+  const off = hole / 2 + 1.5;
+  return { x: -along, y: y >= 0 ? y + off : y - off - letterHeight, align: "center" } as const;
 }

@@ -1,5 +1,4 @@
 import { boardWidth } from "../../instrument/fingerboard/taper.ts";
-import type { Pin } from "../../instrument/neck/pins.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { headFaceFlat } from "./head-face.ts";
@@ -20,12 +19,10 @@ export const neckFlats: readonly FlatFile[] = [
         { name: "CORE", x: of("core.start") },
         { name: "BRIDGE", x: of("string.length") },
       ];
-      const inWaste = ({ depth }: Pin) => depth === "through";
       return store.answer(neckPlanFlat, {
         ...{ hand: spec.hand, path: neckPlan.path, holes: tunerPlaces, marks },
         rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
-        pins: neckPins.filter((pin) => !inWaste(pin)).map(({ x, y, diameter }) => ({ x, y, diameter })),
-        waste: neckPins.filter(inWaste).map(({ x, y }) => ({ x, y })),
+        pins: neckPins,
       });
     },
   },
@@ -63,7 +60,12 @@ export const neckFlats: readonly FlatFile[] = [
         ...{ hand: spec.hand, length: tuners.length, half: tuners.half },
         nutHalf: boardWidth(taper, -of("nut.thickness")) / 2,
         edge: (Math.atan(slope * fall) * 180) / Math.PI,
-        ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner"), hole: tunerHole },
+        ...{
+          shoulder: of("head.shoulder") / fall,
+          corner: of("head.corner"),
+          hole: tunerHole,
+          bare: tuners.kind === "tail",
+        },
         tuners: tuners.tuners.map(({ along, y }, i) => ({ name: spec.strings[i]!.name, along, y })),
       });
     },
