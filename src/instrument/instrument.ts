@@ -18,6 +18,7 @@ import { type RodsAndPins, rodAndPinGetters } from "./neck/rods-and-pins.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
+import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
@@ -159,10 +160,11 @@ export function instrument(spec: Spec, store: Store): Instrument {
     neckProfile: () => profileInput(spec, own.neckPlan, own.neckSide),
     neckSections: () =>
       store.answer(neckSections, { profile: own.neckProfile, stations: neckStations(spec) }).value,
-    neckSolidInput: () => ({
-      ...{ profile: own.neckProfile, stations: neckStations(spec).map(({ x }) => x), core: own.core },
-      ...{ holes: [], channels: [] },
-    }),
+    neckSolidInput: () =>
+      solidInput(spec, {
+        ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
+        ...{ rods: own.neckRods, pins: own.neckPins },
+      }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
     neckBlank: () => {

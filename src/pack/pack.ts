@@ -60,7 +60,7 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const parts = fingerprints(drawn, solids);
   const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
-  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel()));
+  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
   return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
 }
 

@@ -3,6 +3,7 @@ import { dimensionOf } from "../../order/spec.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { headFaceFlat } from "./head-face.ts";
 import { neckPlanFlat } from "./neck-plan.ts";
+import { neckSectionsFlat } from "./neck-sections.ts";
 import { neckSideFlat } from "./neck-side.ts";
 
 /** The machine files of the neck: plan, side and the head's face. */
@@ -47,6 +48,14 @@ export const neckFlats: readonly FlatFile[] = [
           { name: "BRIDGE", x: of("string.length") },
         ],
       });
+    },
+  },
+  {
+    ...{ name: "neck-sections", folder: "outlines", part: "neck", seenFrom: "tail" },
+    what: "the neck's sections at its stations",
+    of: ({ instrument: { neckSections } }, store) => {
+      const sections = neckSections.map(({ name, x, depth, path }) => ({ name, x, depth, path }));
+      return store.answer(neckSectionsFlat, { sections });
     },
   },
   {

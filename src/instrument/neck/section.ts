@@ -2,6 +2,7 @@ import { biarcBetween, noBiarc } from "../../geometry/fair/biarc.ts";
 import { mirrored } from "../../geometry/mirror.ts";
 import type { Path, PathPoint } from "../../geometry/path.ts";
 import { reversedPath } from "../../geometry/reversed-path.ts";
+import { tolerance } from "../../geometry/tolerance.ts";
 
 /**
  * A section of the neck square to x: half its width and its depth, mm; `fullness` from 0, half an ellipse, towards 1, its
@@ -79,13 +80,23 @@ function roundRadius(c: number, s: number, fullness: number): { radius: number; 
   return { radius, slope: (-radius * (c * power(s, n - 1) - s * power(c, n - 1))) / sum };
 }
 
-/** The two arcs from one pinned place to the next, by the points that they leave from. */
+/**
+ * The two arcs from one pinned place to the next, by the points that they leave from. Their tangents' lengths are in the ratio
+ * of the two ways to where the end directions meet, so that both arcs turn the same way: the outline has no hollow.
+ */
 function legBetween(from: Pinned, to: Pinned): PathPoint[] {
+  const [vx, vy] = [to.x - from.x, to.y - from.y];
+  const [atStart, atEnd] = [
+    Math.abs(from.leave[0] * vy - from.leave[1] * vx),
+    Math.abs(vx * to.arrive[1] - vy * to.arrive[0]),
+  ];
+  const straight = Math.max(atStart, atEnd) < tolerance.exact;
+  const ratio = straight ? 1 : Math.min(50, Math.max(1 / 50, atEnd / atStart));
   const biarc = noBiarc();
-  if (!biarcBetween(from.x, from.y, ...from.leave, to.x, to.y, ...to.arrive, 1, biarc))
+  if (!biarcBetween(from.x, from.y, ...from.leave, to.x, to.y, ...to.arrive, ratio, biarc))
     throw new RangeError("a section of the neck has no outline");
   return [
-    { x: from.x, y: from.y, bulge: biarc.bulge0 },
-    { x: biarc.jointX, y: biarc.jointY, bulge: biarc.bulge1 },
+    { x: from.x, y: from.y, bulge: straight ? 0 : biarc.bulge0 },
+    { x: biarc.jointX, y: biarc.jointY, bulge: straight ? 0 : biarc.bulge1 },
   ];
 }
