@@ -1,6 +1,7 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import type { Check, Finding } from "./check.ts";
+import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
@@ -8,6 +9,8 @@ import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
 import { rodWall } from "./rod-wall.ts";
 import { stringBears } from "./string-bears.ts";
+import { stringPastPost } from "./string-past-post.ts";
+import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
 
 /** Every check that there is. */
@@ -22,6 +25,9 @@ export const checks: readonly Check[] = [
   includedAngle,
   bendOverNut,
   splayOverNut,
+  headWall,
+  tunerClear,
+  stringPastPost,
   rodWall,
   pinClear,
 ];

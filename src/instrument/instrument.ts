@@ -9,16 +9,12 @@ import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
-import { headTuners, type Tuners } from "./head/tuners.ts";
+import { type Head, headGetters } from "./head/head.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
-import { type Obstacle, rodObstacles, tunerObstacles } from "./neck/obstacles.ts";
-import { pinWalls } from "./neck/pin-walls.ts";
-import { neckPins, type Pin } from "./neck/pins.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
-import { rodWalls } from "./neck/rod-walls.ts";
-import { neckRods, type Rod } from "./neck/rods.ts";
+import { type RodsAndPins, rodAndPinGetters } from "./neck/rods-and-pins.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
@@ -28,41 +24,32 @@ import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
-import type { Wall } from "./wall.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
-export type Instrument = {
-  readonly core: CoreFrame;
-  readonly layout: StringLayout;
-  readonly taper: Taper;
-  readonly surface: BoardSurface;
-  readonly heights: StringHeights;
-  readonly runs: StringRuns;
-  readonly crown: Crown;
-  readonly crownFace: CrownFace;
-  readonly exits: TailpieceExits;
-  readonly board: BoardOutline;
-  readonly nut: NutBlank;
-  readonly bridge: BridgeOutline;
-  readonly tuners: Tuners;
-  readonly neckPlan: NeckPlan;
-  readonly neckSide: NeckSide;
-  readonly neckBlank: Blank;
-  readonly neckRods: readonly Rod[];
-  readonly neckPins: readonly Pin[];
-  readonly neckRodWalls: readonly Wall[];
-  /** The tuners' holes as they project into the plan. */
-  readonly tunerPlaces: readonly { readonly x: number; readonly y: number }[];
-  /** What index pins must stay clear of. */
-  readonly neckObstacles: readonly Obstacle[];
-  readonly neckPinWalls: readonly Wall[];
-  readonly neckProfile: ProfileInput;
-  readonly neckSections: readonly NeckSection[];
-  readonly neckSolidInput: NeckSolidInput;
-  readonly neckSolid: Solid;
-  /** The wood of the neck at its two named stations. */
-  readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
-};
+export type Instrument = Head &
+  RodsAndPins & {
+    readonly core: CoreFrame;
+    readonly layout: StringLayout;
+    readonly taper: Taper;
+    readonly surface: BoardSurface;
+    readonly heights: StringHeights;
+    readonly runs: StringRuns;
+    readonly crown: Crown;
+    readonly crownFace: CrownFace;
+    readonly exits: TailpieceExits;
+    readonly board: BoardOutline;
+    readonly nut: NutBlank;
+    readonly bridge: BridgeOutline;
+    readonly neckPlan: NeckPlan;
+    readonly neckSide: NeckSide;
+    readonly neckBlank: Blank;
+    readonly neckProfile: ProfileInput;
+    readonly neckSections: readonly NeckSection[];
+    readonly neckSolidInput: NeckSolidInput;
+    readonly neckSolid: Solid;
+    /** The wood of the neck at its two named stations. */
+    readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
+  };
 
 /** The thickness at one of the neck's named stations, with the board, and what of it is wood of the neck; mm. */
 function woodAt(spec: Spec, surface: BoardSurface, where: "nut" | "heel"): WoodAt {
@@ -82,7 +69,7 @@ function planInput(spec: Spec, { taper, tuners }: Pick<Instrument, "taper" | "tu
     ...{ taper, nutThickness: of("nut.thickness") },
     head: {
       ...{ length: tuners.length, angle: of("head.angle"), shoulder: of("head.shoulder") },
-      half: of("head.column") + of("head.edge"),
+      half: tuners.half,
     },
     transition: { start: of("neck.transition.start"), end: of("neck.transition.end") },
     core: {
@@ -152,13 +139,12 @@ export function instrument(spec: Spec, store: Store): Instrument {
         allowance: of("nut.allowance"),
         strings: passing("nut"),
       }).value,
-    tuners: () =>
-      store.answer(headTuners, {
-        ...{ count: spec.count, angle: of("head.angle"), margin: of("head.margin"), row: of("head.row") },
-        ...{ column: of("head.column"), post: of("tuner.post"), height: of("tuner.height") },
-        ...{ nutThickness: of("nut.thickness"), rise: own.runs.angles },
-        nut: passing("nut").map(({ y, z }) => ({ y, z })),
-      }).value,
+    ...headGetters(
+      spec,
+      store,
+      () => ({ rise: own.runs.angles, nut: passing("nut") }),
+      () => own,
+    ),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {
@@ -198,38 +184,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
         },
       }).value;
     },
-    neckRods: () =>
-      store.answer(neckRods, {
-        ...{ count: of("rod.count"), width: of("rod.width"), depth: of("rod.depth") },
-        ...{ start: of("rod.start"), length: of("rod.length"), offset: of("rod.offset") },
-      }).value,
-    neckRodWalls: () => {
-      const rods = own.neckRods.map(({ path, ...sunk }) => sunk);
-      return store.answer(rodWalls, { profile: own.neckProfile, rods, wall: of("rod.wall") }).value;
-    },
-    tunerPlaces: () => {
-      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
-      return own.tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
-    },
-    neckObstacles: () => [
-      ...rodObstacles(own.neckRods),
-      ...tunerObstacles(own.tunerPlaces, of("tuner.hole")),
-    ],
-    neckPinWalls: () =>
-      store.answer(pinWalls, {
-        ...{ profile: own.neckProfile, pins: own.neckPins, obstacles: own.neckObstacles },
-        ...{ allowance: of("neck.allowance.end"), wall: of("pin.wall") },
-      }).value,
-    neckPins: () => {
-      const { minX, maxX } = extentsOfOutline(own.neckPlan);
-      const underBoard = (id: "upper" | "lower") => ({
-        ...{ at: of(`pin.${id}.at`), offset: of(`pin.${id}.offset`), diameter: of(`pin.${id}`) },
-      });
-      return store.answer(neckPins, {
-        ...{ minX, maxX, allowance: of("neck.allowance.end"), head: of("pin.head"), tail: of("pin.tail") },
-        ...{ upper: underBoard("upper"), lower: underBoard("lower"), depth: of("pin.depth") },
-      }).value;
-    },
+    ...rodAndPinGetters(spec, store, () => own),
     bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
   });
   return own;

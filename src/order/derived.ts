@@ -46,6 +46,7 @@ export const derived: readonly Derived[] = [
   { form: /^pin\.head\.x$/, from: ["head.row", "head.margin", "neck.allowance.end"] },
   { form: /^pin\.tail\.x$/, from: ["core.end", "neck.allowance.end"] },
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
+  { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
 ];
 

@@ -48,9 +48,13 @@ export const neckDimensions: readonly Dimension[] = [
     "Length of the head along its face",
     ({ instrument }) => instrument.tuners.length,
   ),
-  length("head", "head.width", "Width of the head", ({ spec }) => {
-    return 2 * (spec.values["head.column"]!.value + spec.values["head.edge"]!.value);
-  }),
+  length("head", "head.width", "Width of the head", ({ instrument }) => 2 * instrument.tuners.half),
+  length(
+    "head",
+    "tuner.hole.back",
+    "Diameter of a tuner's hole at the head's back, where a peg goes in",
+    ({ instrument }) => instrument.tunerHole.back,
+  ),
   angle(
     "head",
     "nut.bend.least",

@@ -1,5 +1,4 @@
 import { boardWidth } from "../../instrument/fingerboard/taper.ts";
-import type { Pin } from "../../instrument/neck/pins.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { headFaceFlat } from "./head-face.ts";
@@ -21,12 +20,10 @@ export const neckFlats: readonly FlatFile[] = [
         { name: "CORE", x: of("core.start") },
         { name: "BRIDGE", x: of("string.length") },
       ];
-      const inWaste = ({ depth }: Pin) => depth === "through";
       return store.answer(neckPlanFlat, {
         ...{ hand: spec.hand, path: neckPlan.path, holes: tunerPlaces, marks },
         rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
-        pins: neckPins.filter((pin) => !inWaste(pin)).map(({ x, y, diameter }) => ({ x, y, diameter })),
-        waste: neckPins.filter(inWaste).map(({ x, y }) => ({ x, y })),
+        pins: neckPins,
       });
     },
   },
@@ -64,15 +61,20 @@ export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "head-face", folder: "outlines", part: "head", seenFrom: "head's front" },
     what: "the head's face with the tuners' holes, which are bored square to it",
-    of: ({ spec, instrument: { tuners, taper } }, store) => {
+    of: ({ spec, instrument: { tuners, tunerHole, taper } }, store) => {
       const of = (id: string) => dimensionOf(spec, id);
       const fall = Math.cos((of("head.angle") * Math.PI) / 180);
       const slope = (taper.end - taper.nut) / 2 / taper.length;
       return store.answer(headFaceFlat, {
-        ...{ hand: spec.hand, length: tuners.length, half: of("head.column") + of("head.edge") },
+        ...{ hand: spec.hand, length: tuners.length, half: tuners.half },
         nutHalf: boardWidth(taper, -of("nut.thickness")) / 2,
         edge: (Math.atan(slope * fall) * 180) / Math.PI,
-        ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner"), hole: of("tuner.hole") },
+        ...{
+          shoulder: of("head.shoulder") / fall,
+          corner: of("head.corner"),
+          hole: tunerHole,
+          bare: tuners.kind === "tail",
+        },
         tuners: tuners.tuners.map(({ along, y }, i) => ({ name: spec.strings[i]!.name, along, y })),
       });
     },

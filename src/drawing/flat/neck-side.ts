@@ -49,10 +49,9 @@ export const neckSideFlat = step(
       notes: [
         ...stations.map(({ name, x, wood }) => upright(`${name} X ${x} WOOD ${wood.toFixed(2)}`, x)),
         ...marks.map(({ name, x }) => upright(name, x)),
-        ...channels.map(({ start, length, depth }) => ({
-          ...{ text: `ROD ${depth.toFixed(2)} DEEP`, x: start + length + 2, y: -depth, height: letterHeight },
-          ...{ turn: 0, align: "left" as const },
-        })),
+        ...channels.map(({ start, length, depth }) =>
+          upright(`ROD END ${depth.toFixed(2)} DEEP`, start + length),
+        ),
       ],
     };
   },

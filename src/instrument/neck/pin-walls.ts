@@ -54,7 +54,8 @@ function boardWalls(given: PinWallsInput, pin: Pin): Wall[] {
   const others = given.pins
     .filter(({ id, depth }) => depth !== "through" && id !== pin.id)
     .map(({ id, x, y, diameter }): Obstacle => {
-      return { what: `the ${id} pin`, path: circle({ x, y }, diameter / 2), outward: null };
+      const ids = [`pin.${id}.at`, `pin.${id}.offset`, `pin.${id}`];
+      return { what: `the ${id} pin`, path: circle({ x, y }, diameter / 2), ids, outward: null };
     });
   const obstacles = [...given.obstacles, ...others];
   const at = profileOf(given.profile);
@@ -65,24 +66,21 @@ function boardWalls(given: PinWallsInput, pin: Pin): Wall[] {
   const clear = (moved: Pin) =>
     obstacles.every(({ path }) => woodTo(path, moved) >= wall) && woodRound(moved) >= wall;
   const [offset, along] = [`pin.${pin.id}.offset`, `pin.${pin.id}.at`];
-  const walls = obstacles.map(({ what, path, outward }): Wall => {
+  const walls = obstacles.map(({ what, path, ids: itsOwn, outward }): Wall => {
     const left = woodTo(path, pin);
-    const ids = [offset, along, `pin.${pin.id}`, ...(outward === null ? [] : [outward.id])];
+    const ids = [offset, along, `pin.${pin.id}`, ...itsOwn];
     const mend =
       left < wall ? [...givingWay(pin, outward, wall), ...moves(pin, clear)].join(", or ") : "leave it";
     return { left, between: `the ${pin.id} pin and ${what}`, ids, mend };
   });
   const left = woodRound(pin);
-  const depth = greatest(0, Number(pin.depth), (value) => woodRound({ ...pin, depth: value }) >= wall);
-  const mend = depth < 1 ? moves(pin, clear).join(", or ") : lowerTo("pin.depth", depth);
+  const shallower = () => {
+    const depth = greatest(0, Number(pin.depth), (value) => woodRound({ ...pin, depth: value }) >= wall);
+    return depth < 1 ? moves(pin, clear).join(", or ") : lowerTo("pin.depth", depth);
+  };
+  const between = `the ${pin.id} pin and the neck's back or side`;
   const ids = ["pin.depth", offset, `pin.${pin.id}`];
-  return [
-    ...walls,
-    {
-      ...{ left, between: `the ${pin.id} pin and the neck's back or side`, ids },
-      mend: left < wall ? mend : "leave it",
-    },
-  ];
+  return [...walls, { left, between, ids, mend: left < wall ? shallower() : "leave it" }];
 }
 
 /** What an obstacle can do for a pin that stands inward of it. */

@@ -19,18 +19,29 @@ export type Sunk = {
 /** The neck along something sunk: each place, and half the width of what is sunk there, mm. */
 export type SunkPlace = { readonly place: ProfilePlace; readonly half: number };
 
-/** How far apart the neck is looked at along a channel, mm; along a hole, a twenty-fourth of it. */
-const apart = 1;
+/** How far apart the neck is looked at along something sunk, mm, at least in so many steps, and nearer where it is thinnest. */
+const apart = { at: 4, steps: 16, nearer: 0.5 };
 
-/** The places of the neck along something sunk, its two ends among them. */
-export function placesAlong(at: (x: number) => ProfilePlace, { width, start, length }: Sunk): SunkPlace[] {
-  const steps = Math.ceil(length / Math.min(apart, length / 24));
+function placeAt(at: (x: number) => ProfilePlace, { width, start, length }: Sunk, along: number): SunkPlace {
   const radius = width / 2;
-  return Array.from({ length: steps + 1 }, (_, i) => {
-    const along = (length * i) / steps;
-    const off = Math.max(radius - along, radius - (length - along), 0);
-    return { place: at(start + along), half: Math.sqrt(Math.max(0, radius * radius - off * off)) };
-  });
+  const off = Math.max(radius - along, radius - (length - along), 0);
+  return { place: at(start + along), half: Math.sqrt(Math.max(0, radius * radius - off * off)) };
+}
+
+/** The places of the neck along something sunk in it, in order: its two ends, and near each other round the thinnest. */
+export function placesAlong(at: (x: number) => ProfilePlace, sunk: Sunk): SunkPlace[] {
+  const steps = Math.max(apart.steps, Math.ceil(sunk.length / apart.at));
+  const step = sunk.length / steps;
+  const wide = Array.from({ length: steps + 1 }, (_, i) => placeAt(at, sunk, i * step));
+  const woods = wide.map((place) => woodAt(place, sunk));
+  const thinnest = woods.indexOf(Math.min(...woods));
+  const nearer = Math.ceil(step / apart.nearer);
+  const between = (from: number) =>
+    Array.from({ length: nearer - 1 }, (_, i) => placeAt(at, sunk, (from + (i + 1) / nearer) * step));
+  return wide.flatMap((place, i) => [
+    place,
+    ...(i < steps && (i === thinnest || i === thinnest - 1) ? between(i) : []),
+  ]);
 }
 
 /**
