@@ -1,5 +1,7 @@
 import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { withoutShort } from "../../geometry/simplify/without-short.ts";
+import { tolerance } from "../../geometry/tolerance.ts";
 import { type Relief, reliefCut } from "./relief-cut.ts";
 import { type SawLine, sawLines } from "./saw-lines.ts";
 import { type TightPlace, tightPlaces } from "./tight-places.ts";
@@ -26,11 +28,18 @@ export type SawnOutline =
     }
   | { readonly kind: "no-line" };
 
+/**
+ * Edges shorter than this, mm, are what is left where an offset meets the rounding of the outline's own vertices: no reader
+ * and no hand can follow them.
+ */
+const short = 10 * tolerance.exact;
+
 /** The saw lines of an outline with the places that are tighter than the blade's least radius, each with its relief cut. */
 export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): SawnOutline {
   const sawn = sawLines({ outline, blank, allowance, kerf });
   if (sawn.kind !== "ok") return sawn;
-  const { lines, kept } = sawn;
+  const kept = withoutShort(sawn.kept, short);
+  const lines = sawn.lines.map(({ side, path }) => ({ side, path: withoutShort(path, short) }));
   const paths = lines.map(({ path }) => path);
   const tight = lines.flatMap(({ side, path }) =>
     tightPlaces(path, radius).map((place): MarkedPlace => {
