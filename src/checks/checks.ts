@@ -1,10 +1,14 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
+import { blankStock } from "./blank-stock.ts";
 import type { Check, Finding } from "./check.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { playableGap } from "./playable-gap.ts";
+import { sawLine } from "./saw-line.ts";
+import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
+import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { wallBetween } from "./wall-between.ts";
 
@@ -20,6 +24,13 @@ export const checks: readonly Check[] = [
   includedAngle,
   bendOverNut,
   splayOverNut,
+  blankStock,
+  sawMissing,
+  sawHeight,
+  sawThroat,
+  sawTight,
+  sawLine("plan"),
+  sawLine("side"),
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

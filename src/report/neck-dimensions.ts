@@ -35,6 +35,17 @@ export const neckDimensions: readonly Dimension[] = [
     "Blank: thickness",
     ({ instrument }) => instrument.neckBlank.thickness,
   ),
+  {
+    ...{ id: "neck.blank.plies", label: "Blank: boards that it is glued up from, 0 where no board holds it" },
+    ...{ unit: "", part: "neck", tolerance: 0 },
+    of: ({ sawing: { stock } }) => (stock.kind === "ok" ? stock.way.plies : 0),
+  },
+  length(
+    "neck",
+    "neck.ply.thickness",
+    "Blank: width that each board makes, planed, 0 where no board holds it",
+    ({ sawing: { stock } }) => (stock.kind === "ok" ? stock.way.ply : 0),
+  ),
   length(
     "head",
     "head.length",
