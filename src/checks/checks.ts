@@ -1,5 +1,6 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
+import { blankStock } from "./blank-stock.ts";
 import type { Check, Finding } from "./check.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
@@ -9,6 +10,9 @@ import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
 import { rodWall } from "./rod-wall.ts";
 import { sawLeft } from "./saw-left.ts";
+import { sawLine } from "./saw-line.ts";
+import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
+import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
 import { tunerClear } from "./tuner-clear.ts";
@@ -32,6 +36,13 @@ export const checks: readonly Check[] = [
   rodWall,
   pinClear,
   sawLeft,
+  blankStock,
+  sawMissing,
+  sawHeight,
+  sawThroat,
+  sawTight,
+  sawLine("plan"),
+  sawLine("side"),
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -42,6 +42,17 @@ export const neckDimensions: readonly Dimension[] = [
   ),
   pinAt("head", "Index pin in the waste past the head, from the nut: negative, toward the head"),
   pinAt("tail", "Index pin in the waste past the tail, from the nut"),
+  {
+    ...{ id: "neck.blank.plies", label: "Blank: boards that it is glued up from, 0 where no board holds it" },
+    ...{ unit: "", part: "neck", tolerance: 0 },
+    of: ({ sawing: { stock } }) => (stock.kind === "ok" ? stock.way.plies : 0),
+  },
+  length(
+    "neck",
+    "neck.ply.thickness",
+    "Blank: width that each board makes, planed, 0 where no board holds it",
+    ({ sawing: { stock } }) => (stock.kind === "ok" ? stock.way.ply : 0),
+  ),
   length(
     "head",
     "head.length",

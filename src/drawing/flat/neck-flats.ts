@@ -3,10 +3,11 @@ import { dimensionOf } from "../../order/spec.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { headFaceFlat } from "./head-face.ts";
 import { neckPlanFlat } from "./neck-plan.ts";
+import { neckSawFlats } from "./neck-saw-flats.ts";
 import { neckSectionsFlat } from "./neck-sections.ts";
 import { neckSideFlat } from "./neck-side.ts";
 
-/** The machine files of the neck: plan, side and the head's face. */
+/** The machine files of the neck: plan, side, the head's face, and what the blank is sawn to. */
 export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-plan", folder: "outlines", part: "neck", seenFrom: "front" },
@@ -79,4 +80,5 @@ export const neckFlats: readonly FlatFile[] = [
       });
     },
   },
+  ...neckSawFlats,
 ];

@@ -7,3 +7,8 @@ export type Caution = {
   readonly text: string;
   readonly source: string;
 };
+
+/** A caution as one line of a sheet: its signal word, what it says, where it is from. */
+export function inWords({ signal, text, source }: Caution): string {
+  return `${signal}: ${text} (${source})`;
+}
