@@ -66,9 +66,13 @@ describe.each(everyCount)("the left-hand drawings of $design with $count strings
   it("keep their words readable: the same ones, as high, none turned about", () => {
     for (const file of neck) {
       const [ours, theirs] = [right, left].map((all) =>
-        all.get(file)!.notes.map(({ text, height, turn }) => `${text} ${height} ${turn}`),
+        all.get(file)!.notes.map(({ text, height, turn }) => {
+          // Which side lies on a saw's table is the one thing that a hand turns round in words.
+          const words = file.name.startsWith("neck-saw-") ? text.replace(/TREBLE|BASS/g, "OTHER") : text;
+          return `${words} ${height} ${turn}`;
+        }),
       );
-      if (file.name !== "neck-saw-side") expect(theirs, file.name).toEqual(ours);
+      expect(theirs, file.name).toEqual(ours);
       for (const { turn } of left.get(file)!.notes) expect([0, 90]).toContain(turn);
     }
   });
