@@ -8,6 +8,7 @@ import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
 import { rodWall } from "./rod-wall.ts";
+import { sawLeft } from "./saw-left.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
 import { tunerClear } from "./tuner-clear.ts";
@@ -30,6 +31,7 @@ export const checks: readonly Check[] = [
   stringPastPost,
   rodWall,
   pinClear,
+  sawLeft,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -37,16 +37,21 @@ const turns = [0, 22.5, 45, 67.5, 90];
  * way from half an ellipse to its box, along the box's diagonal; between, it strays from it by some hundredths of a mm. `clearance` (mm) moves its back and sides outward.
  */
 export function sectionPath(form: SectionForm, clearance = 0): Path {
+  const treble = trebleSide(form, clearance);
+  const up = reversedPath(treble).points;
+  const down = reversedPath(mirrored(treble, "x")).points;
+  return { closed: true, points: [...up, ...down.slice(0, -1)] };
+}
+
+/** A section's treble half alone: open, from the top's treble end down its side to the middle of the back. */
+export function trebleSide(form: SectionForm, clearance = 0): Path {
   const pinned = turns.map((turn) => pinnedAt(form, turn, clearance));
   const back = pinned.at(-1)!;
   const points = [
     ...pinned.slice(1).flatMap((to, i) => legBetween(pinned[i]!, to)),
     { x: back.x, y: back.y, bulge: 0 },
   ];
-  const treble = { closed: false, points };
-  const up = reversedPath(treble).points;
-  const down = reversedPath(mirrored(treble, "x")).points;
-  return { closed: true, points: [...up, ...down.slice(0, -1)] };
+  return { closed: false, points };
 }
 
 function pinnedAt({ half, depth, fullness, square }: SectionForm, turn: number, clearance: number): Pinned {

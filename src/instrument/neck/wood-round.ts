@@ -1,8 +1,8 @@
+import { ordinatesAt } from "../../geometry/path-measures/ordinates-at.ts";
 import { nearestShare, pointOn } from "../../geometry/path-measures/segment-places.ts";
-import { winding } from "../../geometry/path-measures/winding.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
 import type { ProfilePlace } from "./profile.ts";
-import { sectionPath } from "./section.ts";
+import { trebleSide } from "./section.ts";
 
 /**
  * Something sunk from z = 0, mm: a channel with round ends, from `start` on `length` long, its middle at `y`; a round hole is
@@ -56,15 +56,14 @@ export function woodAt(
   thicker = 0,
 ): number {
   const { form } = place;
-  const path = sectionPath({ ...form, depth: form.depth + thicker });
+  const side = segmentsOf(trebleSide({ ...form, depth: form.depth + thicker }));
   const corner = { x: Math.abs(y) + half, y: -depth };
-  const away = segmentsOf(path)
-    .filter(({ from, to }) => from.y < 0 || to.y < 0)
-    .map((segment) => {
-      const { x, y: z } = pointOn(segment, nearestShare(segment, corner));
-      return Math.hypot(corner.x - x, corner.y - z);
-    });
+  const away = side.map((segment) => {
+    const { x, y: z } = pointOn(segment, nearestShare(segment, corner));
+    return Math.hypot(corner.x - x, corner.y - z);
+  });
   const beside = form.half - corner.x;
+  const back = ordinatesAt(side, corner.x)[0];
   const nearest = Math.min(...away);
-  return Math.min(beside, winding(path, corner) === 0 ? -nearest : nearest);
+  return Math.min(beside, back === undefined || back > corner.y ? -nearest : nearest);
 }
