@@ -1,3 +1,4 @@
+import { pegTaper } from "../head/holes.ts";
 import { raiseTo, thinnest, type Wall } from "../wall.ts";
 import { type Contradiction, type Look, mm, unless } from "./at-odds.ts";
 
@@ -12,7 +13,7 @@ export const headAtOdds: Look = (of, { tuners, tunerHole, holeWalls, buttonGaps,
   const { kind, length, half } = tuners;
   const [margin, shoulder, radius] = [of("head.margin"), of("head.shoulder"), tunerHole.back / 2];
   // A peg is thinner where its string leaves it than where it leaves the head.
-  const least = kind === "pegs" ? tunerHole.face - of("tuner.height") / 30 : tunerHole.face;
+  const least = kind === "pegs" ? tunerHole.face - of("tuner.height") * pegTaper : tunerHole.face;
   return [
     ...unless(margin - radius > shoulder, ["head.margin", "head.shoulder", "tuner.hole"], {
       found: `a head too short for its tuners: the first row's holes begin ${mm(margin - radius)} from a nut whose shoulders take ${mm(shoulder)}`,

@@ -4,7 +4,7 @@ import { parting, type Standing } from "./parting.ts";
 import type { Tuners } from "./tuners.ts";
 
 /** A peg's taper: its diameter grows by a thirtieth of its length toward the back of the head, where it goes in. */
-const taper = 1 / 30;
+export const pegTaper = 1 / 30;
 
 /** Diameters of a tuner's hole at the head's face and at its back, mm; but for pegs they are the same. */
 export function holeAt(
@@ -12,7 +12,7 @@ export function holeAt(
   face: number,
   thickness: number,
 ): { face: number; back: number } {
-  return { face, back: kind === "pegs" ? face + thickness * taper : face };
+  return { face, back: kind === "pegs" ? face + thickness * pegTaper : face };
 }
 
 /** The head with its holes, `hole` wide at its face and `widest` where they are widest, and the least wood wanted round them, mm. */

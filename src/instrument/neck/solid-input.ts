@@ -1,5 +1,6 @@
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import { pegTaper } from "../head/holes.ts";
 import type { Tuner } from "../head/tuners.ts";
 import type { Pin } from "./pins.ts";
 import type { ProfileInput } from "./profile.ts";
@@ -33,7 +34,7 @@ function tunerHole(spec: Spec, { along, y }: Tuner): Hole {
   return {
     at: { x: -of("nut.thickness") - along * c, y, z: -along * s },
     out: { x: -s, y: 0, z: c },
-    ...{ diameter, depth, bottom: spec.tuners === "pegs" ? diameter + depth / 30 : diameter },
+    ...{ diameter, depth, bottom: spec.tuners === "pegs" ? diameter + depth * pegTaper : diameter },
   };
 }
 
