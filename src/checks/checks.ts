@@ -1,11 +1,21 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
+import { blankStock } from "./blank-stock.ts";
 import type { Check, Finding } from "./check.ts";
+import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
+import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { rodWall } from "./rod-wall.ts";
+import { sawLeft } from "./saw-left.ts";
+import { sawLine } from "./saw-line.ts";
+import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
+import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
+import { stringPastPost } from "./string-past-post.ts";
+import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
 
 /** Every check that there is. */
@@ -20,6 +30,19 @@ export const checks: readonly Check[] = [
   includedAngle,
   bendOverNut,
   splayOverNut,
+  headWall,
+  tunerClear,
+  stringPastPost,
+  rodWall,
+  pinClear,
+  sawLeft,
+  blankStock,
+  sawMissing,
+  sawHeight,
+  sawThroat,
+  sawTight,
+  sawLine("plan"),
+  sawLine("side"),
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -16,23 +16,38 @@ export function stlRead(bytes: Uint8Array): StlRead {
   const vertices: number[] = [];
   const corners: number[] = [];
   const known = new Map<string, number>();
+  const keyOf = placeKey();
+  const numbers: number[] = new Array(12).fill(0);
   let wrongNormals = 0;
   for (let at = 84; at < bytes.length; at += 50) {
-    const numbers = Array.from({ length: 12 }, (_, i) => view.getFloat32(at + 4 * i, true));
+    for (let i = 0; i < 12; i++) numbers[i] = view.getFloat32(at + 4 * i, true);
     if (!numbers.every(Number.isFinite)) return { kind: "bad", problem: "not-finite" };
     for (let corner = 3; corner < 12; corner += 3) {
-      const place = numbers.slice(corner, corner + 3).map((value) => (value === 0 ? 0 : value));
-      const key = place.join(" ");
+      // Adding 0 makes one number of 0 and -0.
+      const [x, y, z] = [numbers[corner]! + 0, numbers[corner + 1]! + 0, numbers[corner + 2]! + 0];
+      const key = keyOf(x, y, z);
       const vertex = known.get(key) ?? vertices.length / 3;
       if (vertex === vertices.length / 3) {
         known.set(key, vertex);
-        vertices.push(...place);
+        vertices.push(x, y, z);
       }
       corners.push(vertex);
     }
     if (!agrees(numbers)) wrongNormals++;
   }
   return { kind: "ok", surface: { vertices, corners }, wrongNormals };
+}
+
+/** Makes a key of three float32: their bytes as a text of six signs, which is quicker than writing the numbers out. */
+function placeKey(): (x: number, y: number, z: number) => string {
+  const floats = new Float32Array(3);
+  const halves = new Uint16Array(floats.buffer);
+  return (x, y, z) => {
+    floats[0] = x;
+    floats[1] = y;
+    floats[2] = z;
+    return String.fromCharCode(halves[0]!, halves[1]!, halves[2]!, halves[3]!, halves[4]!, halves[5]!);
+  };
 }
 
 /** Whether the normal in front of a triangle points to its front; a sliver narrower than float32 can show has none. */

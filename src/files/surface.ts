@@ -26,13 +26,13 @@ export function measureSurface({ vertices, corners }: Surface): SurfaceMeasures 
       extents[axis + 3] = Math.max(extents[axis + 3]!, value);
     }
   }
-  const ways = new Map<string, { up: number; down: number }>();
+  // Each edge under one number, whichever way it is run: how often up, and so many times `down` how often down.
+  const ways = new Map<number, number>();
+  const down = 2 ** 20;
+  const count = vertices.length / 3;
   const run = (from: number, to: number) => {
-    const key = from < to ? `${from} ${to}` : `${to} ${from}`;
-    const both = ways.get(key) ?? { up: 0, down: 0 };
-    if (from <= to) both.up++;
-    else both.down++;
-    ways.set(key, both);
+    const key = from < to ? from * count + to : to * count + from;
+    ways.set(key, (ways.get(key) ?? 0) + (from <= to ? 1 : down));
   };
   let volume = 0;
   for (let t = 0; t < corners.length; t += 3) {
@@ -42,9 +42,11 @@ export function measureSurface({ vertices, corners }: Surface): SurfaceMeasures 
     run(c, a);
     volume += prism(vertices, a, b, c, extents[0]!, extents[1]!, extents[2]!);
   }
-  const edges = [...ways.values()];
-  const openEdges = edges.filter(({ up, down }) => up !== down).length;
-  const crowdedEdges = edges.filter(({ up, down }) => up === down && up > 1).length;
+  let [openEdges, crowdedEdges] = [0, 0];
+  for (const both of ways.values()) {
+    if (both % down !== Math.floor(both / down)) openEdges++;
+    else if (both % down > 1) crowdedEdges++;
+  }
   return { triangles: corners.length / 3, openEdges, crowdedEdges, volume, extents };
 }
 

@@ -47,17 +47,24 @@ function text(bytes: Uint8Array | undefined): string {
 }
 
 function attribute(tag: string, name: string): string {
-  return new RegExp(`\\s${name}="([^"]*)"`).exec(tag)?.[1] ?? "";
+  return attributeForm(name).exec(tag)?.[1] ?? "";
+}
+
+function attributeForm(name: string): RegExp {
+  return new RegExp(`\\s${name}="([^"]*)"`);
 }
 
 /** The numbers of certain attributes of every tag of a kind; NaN where one is missing. */
 function numbers(body: string, tags: RegExp, names: readonly string[]): number[] {
-  return [...body.matchAll(tags)].flatMap(([tag]) =>
-    names.map((name) => {
-      const value = attribute(tag, name);
-      return value === "" ? Number.NaN : Number(value);
-    }),
-  );
+  const forms = names.map((name) => attributeForm(name));
+  const found: number[] = [];
+  for (const [tag] of body.matchAll(tags)) {
+    for (const form of forms) {
+      const value = form.exec(tag)?.[1] ?? "";
+      found.push(value === "" ? Number.NaN : Number(value));
+    }
+  }
+  return found;
 }
 
 function plain(value: string): string {

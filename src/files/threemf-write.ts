@@ -46,7 +46,7 @@ ${objects.join("\n")}
     "3D/3dmodel.model": strToU8(model),
   };
   // The zip's earliest time, by the local clock as the format has it.
-  return { kind: "ok", bytes: zipSync(files, { level: 6, mtime: new Date(1980, 0, 1) }) };
+  return { kind: "ok", bytes: zipSync(files, { level: 3, mtime: new Date(1980, 0, 1) }) };
 }
 
 function escaped(text: string): string {

@@ -1,8 +1,11 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
-import { headAtOdds, neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
+import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
+import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
+import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
+import { rodsAtOdds, rodWallsAtOdds } from "./at-odds/rods.ts";
 import {
   crownsAtOdds,
   heightsAtOdds,
@@ -15,7 +18,8 @@ import type { Instrument } from "./instrument.ts";
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
 const looks: readonly Look[] = [
   ...[lengthsAtOdds, spacingAtOdds, surfaceAtOdds, crownsAtOdds, heightsAtOdds, outlinesAtOdds, holesAtOdds],
-  ...[neckAtOdds, headAtOdds, neckOutlinesAtOdds],
+  ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds],
 ];
 
 /**

@@ -9,14 +9,16 @@ import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
-import { headTuners, type Tuners } from "./head/tuners.ts";
+import { type Head, headGetters } from "./head/head.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
+import { type RodsAndPins, rodAndPinGetters } from "./neck/rods-and-pins.ts";
 import { type NeckSection, neckSections } from "./neck/sections.ts";
 import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
+import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
@@ -24,30 +26,30 @@ import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
-export type Instrument = {
-  readonly core: CoreFrame;
-  readonly layout: StringLayout;
-  readonly taper: Taper;
-  readonly surface: BoardSurface;
-  readonly heights: StringHeights;
-  readonly runs: StringRuns;
-  readonly crown: Crown;
-  readonly crownFace: CrownFace;
-  readonly exits: TailpieceExits;
-  readonly board: BoardOutline;
-  readonly nut: NutBlank;
-  readonly bridge: BridgeOutline;
-  readonly tuners: Tuners;
-  readonly neckPlan: NeckPlan;
-  readonly neckSide: NeckSide;
-  readonly neckBlank: Blank;
-  readonly neckProfile: ProfileInput;
-  readonly neckSections: readonly NeckSection[];
-  readonly neckSolidInput: NeckSolidInput;
-  readonly neckSolid: Solid;
-  /** The wood of the neck at its two named stations. */
-  readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
-};
+export type Instrument = Head &
+  RodsAndPins & {
+    readonly core: CoreFrame;
+    readonly layout: StringLayout;
+    readonly taper: Taper;
+    readonly surface: BoardSurface;
+    readonly heights: StringHeights;
+    readonly runs: StringRuns;
+    readonly crown: Crown;
+    readonly crownFace: CrownFace;
+    readonly exits: TailpieceExits;
+    readonly board: BoardOutline;
+    readonly nut: NutBlank;
+    readonly bridge: BridgeOutline;
+    readonly neckPlan: NeckPlan;
+    readonly neckSide: NeckSide;
+    readonly neckBlank: Blank;
+    readonly neckProfile: ProfileInput;
+    readonly neckSections: readonly NeckSection[];
+    readonly neckSolidInput: NeckSolidInput;
+    readonly neckSolid: Solid;
+    /** The wood of the neck at its two named stations. */
+    readonly neckWood: { readonly nut: WoodAt; readonly heel: WoodAt };
+  };
 
 /** The thickness at one of the neck's named stations, with the board, and what of it is wood of the neck; mm. */
 function woodAt(spec: Spec, surface: BoardSurface, where: "nut" | "heel"): WoodAt {
@@ -67,7 +69,7 @@ function planInput(spec: Spec, { taper, tuners }: Pick<Instrument, "taper" | "tu
     ...{ taper, nutThickness: of("nut.thickness") },
     head: {
       ...{ length: tuners.length, angle: of("head.angle"), shoulder: of("head.shoulder") },
-      half: of("head.column") + of("head.edge"),
+      half: tuners.half,
     },
     transition: { start: of("neck.transition.start"), end: of("neck.transition.end") },
     core: {
@@ -137,13 +139,12 @@ export function instrument(spec: Spec, store: Store): Instrument {
         allowance: of("nut.allowance"),
         strings: passing("nut"),
       }).value,
-    tuners: () =>
-      store.answer(headTuners, {
-        ...{ count: spec.count, angle: of("head.angle"), margin: of("head.margin"), row: of("head.row") },
-        ...{ column: of("head.column"), post: of("tuner.post"), height: of("tuner.height") },
-        ...{ nutThickness: of("nut.thickness"), rise: own.runs.angles },
-        nut: passing("nut").map(({ y, z }) => ({ y, z })),
-      }).value,
+    ...headGetters(
+      spec,
+      store,
+      () => ({ rise: own.runs.angles, nut: passing("nut") }),
+      () => own,
+    ),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {
@@ -159,10 +160,11 @@ export function instrument(spec: Spec, store: Store): Instrument {
     neckProfile: () => profileInput(spec, own.neckPlan, own.neckSide),
     neckSections: () =>
       store.answer(neckSections, { profile: own.neckProfile, stations: neckStations(spec) }).value,
-    neckSolidInput: () => ({
-      ...{ profile: own.neckProfile, stations: neckStations(spec).map(({ x }) => x), core: own.core },
-      ...{ holes: [], channels: [] },
-    }),
+    neckSolidInput: () =>
+      solidInput(spec, {
+        ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
+        ...{ rods: own.neckRods, pins: own.neckPins },
+      }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
     neckBlank: () => {
@@ -182,6 +184,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
         },
       }).value;
     },
+    ...rodAndPinGetters(spec, store, () => own),
     bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
   });
   return own;

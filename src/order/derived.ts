@@ -43,7 +43,12 @@ export const derived: readonly Derived[] = [
   { form: /^neck\.blank\.length$/, from: ["core.end", "head.row", "head.margin", "neck.allowance.end"] },
   { form: /^neck\.blank\.width$/, from: ["core.width", "core.taper", "neck.allowance.side"] },
   { form: /^neck\.blank\.thickness$/, from: ["core.depth", "core.slope", "neck.allowance.face"] },
+  { form: /^pin\.head\.x$/, from: ["head.row", "head.margin", "neck.allowance.end"] },
+  { form: /^pin\.tail\.x$/, from: ["core.end", "neck.allowance.end"] },
+  { form: /^neck\.blank\.plies$/, from: ["neck.plies", "the shop's stock"] },
+  { form: /^neck\.ply\.thickness$/, from: ["neck.plies", "core.width", "neck.allowance.side"] },
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
+  { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
 ];
 

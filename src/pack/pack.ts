@@ -64,7 +64,7 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
-  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel()));
+  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
   return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
 }
 

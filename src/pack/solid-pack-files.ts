@@ -4,6 +4,7 @@ import { threemfWrite } from "../files/threemf-write.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import { mesh } from "../geometry/solid/mesh.ts";
 import { fingerprintOf } from "../step/key.ts";
+import type { Store } from "../step/store.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 
@@ -11,9 +12,9 @@ import { type PackFile, ReadBackError } from "./pack-file.ts";
 const chord = 0.02;
 
 /** A solid as STL and as 3MF, each read back; a solid that has no mesh, or a file that differs, is the program's fault. */
-export function solidPackFiles(file: SolidFile, kernel: Kernel): PackFile[] {
+export function solidPackFiles(file: SolidFile, kernel: Kernel, store: Store): PackFile[] {
   const { name, folder, what, key, solid } = file;
-  const made = mesh(kernel, solid(), chord);
+  const made = mesh(kernel, solid(store), chord);
   if (made.kind !== "ok") {
     const why = made.kind === "empty" ? "nothing is left of it" : `${made.problem} at ${made.at}`;
     throw new Error(`${name} can't be made a mesh: ${why}`);

@@ -14,8 +14,12 @@ export function dimensionsOf(spec: Spec): Dimension[] {
   ];
 }
 
-function settableDimensions({ values }: Spec): Dimension[] {
-  return catalogue.map(({ id, label, kind, part }) => {
+/** What a bare head has none of: what is set of it changes nothing, so no report tells it. */
+const ofTunersOnHead: readonly string[] = ["head.column", "tuner.post"];
+
+function settableDimensions({ values, tuners }: Spec): Dimension[] {
+  const used = catalogue.filter(({ id }) => tuners !== "tail" || !ofTunersOnHead.includes(id));
+  return used.map(({ id, label, kind, part }) => {
     const { tolerance } = values[id]!;
     const unit = kinds[kind].unit as Dimension["unit"];
     return { id, label, unit, part, tolerance, of: ({ spec }) => spec.values[id]!.value };

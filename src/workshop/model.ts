@@ -2,12 +2,18 @@ import { type Instrument, instrument } from "../instrument/instrument.ts";
 import type { Spec } from "../order/spec.ts";
 import { type Forces, forces } from "../physics/forces.ts";
 import type { Store } from "../step/store.ts";
+import { type Sawing, sawing } from "./sawing.ts";
 
-/** All that dimensions, checks and drawings may ask: the spec, the instrument and what acts on it. */
-export type Model = { readonly spec: Spec; readonly instrument: Instrument; readonly forces: Forces };
+/** All that dimensions, checks and drawings may ask: the spec, the instrument, what acts on it, and how it is made. */
+export type Model = {
+  readonly spec: Spec;
+  readonly instrument: Instrument;
+  readonly forces: Forces;
+  readonly sawing: Sawing;
+};
 
 /** The model of one spec; nothing is worked out until something asks for it. */
 export function modelOf(spec: Spec, store: Store): Model {
   const made = instrument(spec, store);
-  return { spec, instrument: made, forces: forces(spec, made, store) };
+  return { spec, instrument: made, forces: forces(spec, made, store), sawing: sawing(spec, made, store) };
 }

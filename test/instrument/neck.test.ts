@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { extentsOf } from "../../src/geometry/measure.ts";
 import type { Path } from "../../src/geometry/path.ts";
 import { type Segment, segmentsOf } from "../../src/geometry/segment.ts";
 import { boardTop } from "../../src/instrument/fingerboard/taper.ts";
@@ -82,7 +83,8 @@ describe.each(everyCount)("the neck of $design with $count strings", ({ design, 
     expect(new Set(tuners.map(({ along, y }) => `${along} ${y}`)).size).toBe(count);
     const x = (i: number) =>
       -of("nut.thickness") - tuners[i]!.along * Math.cos((of("head.angle") * Math.PI) / 180);
-    const post = (i: number) => tuners[i]!.y - (Math.sign(tuners[i]!.y) * of("tuner.post")) / 2;
+    const bare = spec.tuners === "tail";
+    const post = (i: number) => tuners[i]!.y - (bare ? 0 : (Math.sign(tuners[i]!.y) * of("tuner.post")) / 2);
     const at = (i: number, where: number) => {
       const nut = instrument.layout.nut[i]!;
       return nut + ((post(i) - nut) * where) / x(i);
@@ -102,4 +104,31 @@ describe.each(everyCount)("the neck of $design with $count strings", ({ design, 
       expect(Math.abs(splay)).toBeLessThan(8);
     }
   });
+
+  it("holds its tuners as its kind says: in two columns, or straight behind the slots in two rows by turns", () => {
+    const { kind, tuners, half, rows, length } = instrument.tuners;
+    expect(length).toBeCloseTo(2 * of("head.margin") + (rows - 1) * of("head.row"), 9);
+    expect(extentsOf([outline("neckPlan").path])!.minX).toBeCloseTo(
+      -of("nut.thickness") - length * Math.cos((of("head.angle") * Math.PI) / 180),
+      5,
+    );
+    for (const { along } of tuners) expect((along - of("head.margin")) % of("head.row")).toBeCloseTo(0, 9);
+    if (kind === "tail") {
+      expect(tuners.map(({ y }) => y)).toEqual(instrument.layout.nut.map((y) => expect.closeTo(y, 5)));
+      expect(tuners.map(({ row }) => row)).toEqual(tuners.map((_, i) => i % 2));
+      expect(half).toBeCloseTo(Math.max(...instrument.layout.nut.map(Math.abs)) + of("head.edge"), 5);
+      for (const { splay } of tuners) expect(Math.abs(splay)).toBeLessThan(1e-4);
+    } else {
+      for (const { y } of tuners) expect(Math.abs(y)).toBe(of("head.column"));
+      expect(rows).toBe(Math.ceil(count / 2));
+      expect(half).toBe(of("head.column") + of("head.edge"));
+    }
+    const taper = (instrument.tunerHole.back - instrument.tunerHole.face) / of("head.thickness");
+    expect(taper).toBeCloseTo(kind === "pegs" ? 1 / 30 : 0, 9);
+  });
+});
+
+it("has a design of each kind of tuners, so that each is tried", () => {
+  const kinds = everyCount.map(({ design, count }) => specOf(design, count).tuners);
+  expect(new Set(kinds)).toEqual(new Set(["machine-heads", "pegs", "tail"]));
 });

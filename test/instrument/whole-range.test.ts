@@ -13,7 +13,7 @@ import { designs, everyCount, specOf } from "../samples.ts";
 import { crossings, inside, polygonOf } from "../simple-ring.ts";
 
 /** What must hold of any instrument that can be built. */
-function sound(spec: Spec, store: Store): void {
+function sound(spec: Spec, store: Store, seen = new Set<string>()): void {
   const model = modelOf(spec, store);
   const { instrument: made } = model;
   for (const { id, of } of dimensionsOf(spec)) expect(Number.isFinite(of(model)), id).toBe(true);
@@ -21,7 +21,10 @@ function sound(spec: Spec, store: Store): void {
   expect(made.taper.end).toBeGreaterThanOrEqual(made.taper.nut);
   expect(Math.max(...made.heights.bridge)).toBeLessThan(made.crown.top + 2);
   for (const file of flatFiles) {
-    const flat = file.of(model, store).value;
+    const { key, value: flat } = file.of(model, store);
+    // What came out as it was before has been looked at before.
+    if (seen.has(key)) continue;
+    seen.add(key);
     for (const { layer, closed, area } of expectedOf(flat).paths)
       if (closed) expect(area, layer).toBeGreaterThan(0);
     const rings = flat.shapes
@@ -72,13 +75,14 @@ describe("every dimension at each end of its range, one at a time", () => {
       const nominal = specOf(design, count);
       // One store a count: what an end leaves as it was is answered and not worked out again.
       const store = memoryStore();
+      const seen = new Set<string>();
       for (const { id } of catalogue) {
         const { least, most, kind } = nominal.values[id]!;
         for (const end of [least, most]) {
           ends.set(design, (ends.get(design) ?? 0) + 1);
           const spec = specOf(design, count, `set:\n  ${id}: ${quantityText(end, kind)}\n`);
           const problems = contradictions(spec, instrument(spec, store));
-          if (problems.length === 0) sound(spec, store);
+          if (problems.length === 0) sound(spec, store, seen);
           else {
             const { name, hint } = problems[0]!;
             named.push({ design, end: `${design} ${count} ${id} ${end}: ${name}: ${hint}` });

@@ -15,6 +15,8 @@ type Row = {
   readonly bulges: readonly number[];
   readonly area?: number;
   readonly valid?: boolean;
+  readonly points?: readonly (readonly number[])[];
+  readonly bounds?: readonly [number, number, number, number];
 };
 type Read = {
   readonly errors: readonly string[];
@@ -29,6 +31,17 @@ type Read = {
 
 const script = join(import.meta.dirname, "read_dxf.py");
 const names = ["fingerboard", "nut", "bridge", "neck-plan", "neck-side", "head-face"];
+
+/** Whether a drawing is a left-hand one's. */
+function mirrors({ texts }: Read): boolean {
+  return texts.some(({ text }) => text.startsWith("LEFT HAND"));
+}
+
+/** A bore's middle and diameter as its outline's box has them. */
+function boreOf({ layer, bounds }: Row) {
+  const [x1, y1, x2, y2] = bounds!;
+  return { layer, x: (x1 + x2) / 2, y: (y1 + y2) / 2, diameter: (x2 - x1 + y2 - y1) / 2 };
+}
 
 /** Where a neck's core is measured: 10 mm before the bridge. */
 function coreAt([folder, report]: [string, Record<string, number>]): string {
@@ -126,6 +139,72 @@ describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", ()
     }
   });
 
+  it("has the rods' channels in the neck's plan, each closed, at its depth, with the area of a slot with round ends", () => {
+    const counts = [...values].map(([folder, report]) => {
+      const all = read[join(folder, "outlines", "neck-plan.dxf")]!.paths;
+      const channels = all.filter(({ layer }) => layer.startsWith("RECESS-"));
+      const of = (id: string) => report[`rod.${id}`]!;
+      expect(channels.length, folder).toBe(of("count"));
+      for (const { layer, area, closed, bounds } of channels) {
+        expect([layer, closed]).toEqual([`RECESS-${of("depth").toFixed(2).replace(".", "_")}`, true]);
+        const slot = (of("length") - of("width")) * of("width") + (Math.PI * of("width") ** 2) / 4;
+        expect(Math.abs(area! - slot), folder).toBeLessThan(0.05);
+        expect(Math.abs(bounds![0] - of("start"))).toBeLessThan(1e-3);
+        expect(Math.abs(bounds![2] - of("start") - of("length"))).toBeLessThan(1e-3);
+      }
+      const middles = channels.map(({ bounds }) => (bounds![1] + bounds![3]) / 2).sort((a, b) => a - b);
+      const wanted = [[], [0], [-of("offset"), of("offset")]][of("count")]!;
+      for (const [k, y] of wanted.entries()) expect(Math.abs(middles[k]! - y)).toBeLessThan(1e-3);
+      return channels.length;
+    });
+    expect(new Set(counts)).toEqual(new Set([0, 1, 2]));
+  });
+
+  it("has the index pins under the board as bores of their size at their places, those in the waste as crosses", () => {
+    for (const [folder, report] of values) {
+      const plan = read[join(folder, "outlines", "neck-plan.dxf")]!;
+      const [hand, of] = [mirrors(plan) ? -1 : 1, (id: string) => report[`pin.${id}`]!];
+      const bores = plan.paths.filter(({ layer }) => layer.startsWith("BORE-")).map(boreOf);
+      expect(bores.length).toBe(2);
+      for (const id of ["upper", "lower"]) {
+        const bore = bores.find(({ x }) => Math.abs(x - of(`${id}.at`)) < 1e-3)!;
+        expect(Math.abs(bore.y - hand * of(`${id}.offset`)), folder).toBeLessThan(1e-3);
+        expect(Math.abs(bore.diameter - of(id))).toBeLessThan(1e-3);
+        expect(bore.layer).toBe(`BORE-${of(id).toFixed(2).replace(".", "_")}`);
+      }
+      const crosses = plan.paths.filter(({ layer }) => layer === "SCRIBE");
+      for (const id of ["head.x", "tail.x"]) {
+        const through = crosses.filter(({ points }) => {
+          const [[ax, ay], [bx, by]] = points as [[number, number], [number, number]];
+          return Math.hypot((ax + bx) / 2 - of(id), (ay + by) / 2) < 1e-3;
+        });
+        expect(through.length, `${folder} ${id}`).toBe(2);
+      }
+    }
+  });
+
+  it("has as many tuners' holes as strings in the head's face, of the size at the face, and says how far pegs' are reamed", () => {
+    const notes = [...values].map(([folder, report]) => {
+      const { paths, texts } = read[join(folder, "outlines", "head-face.dxf")]!;
+      const strings = Object.keys(report).filter((id) => /^string\.\w+\.pitch$/.test(id));
+      const bores = paths.filter(({ layer }) => layer.startsWith("BORE-")).map(boreOf);
+      expect(bores.length, folder).toBe(strings.length);
+      for (const { diameter } of bores) {
+        expect(Math.abs(diameter - report["tuner.hole"]!)).toBeLessThan(1e-3);
+      }
+      const [face, back] = [report["tuner.hole"]!, report["tuner.hole.back"]!].map((size) => size.toFixed(2));
+      const reaming = texts.map(({ text }) => text).filter((text) => text.startsWith("REAM"));
+      const wanted = `REAM 1:30 FROM BACK, ${face} MM AT FACE, ${back} MM AT BACK`;
+      expect(reaming, folder).toEqual(face === back ? [] : [wanted]);
+      if (face !== back) {
+        const taper = (report["tuner.hole.back"]! - report["tuner.hole"]!) / report["head.thickness"]!;
+        expect(taper).toBeCloseTo(1 / 30, 4);
+      }
+      return reaming.length;
+    });
+    expect(new Set(notes)).toEqual(new Set([0, 1]));
+  });
+
   it("has lettering of 2.5 mm or more on the note layer, with order, part, fingerprint, hand and whence it is seen", () => {
     for (const [file, { texts }] of Object.entries(read)) {
       const all = texts.map(({ text }) => text).join("\n");
@@ -141,7 +220,7 @@ describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", ()
   it("states extents that hold every path", () => {
     for (const { extents, paths } of Object.values(read)) {
       const [[x1, y1], [x2, y2]] = extents as [[number, number], [number, number]];
-      for (const row of paths as (Row & { bounds?: number[] })[]) {
+      for (const row of paths) {
         const [a, b, c, d] = row.bounds ?? [x1, y1, x2, y2];
         expect(a! >= x1 - 1e-3 && b! >= y1 - 1e-3 && c! <= x2 + 1e-3 && d! <= y2 + 1e-3).toBe(true);
       }

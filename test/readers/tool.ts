@@ -33,6 +33,9 @@ export const ezdxf = {
   args: ["-c", "import ezdxf, shapely"],
 };
 
+/** numpy, which comes with python3-shapely. */
+export const numpy = { name: "python3-numpy", command: "/usr/bin/python3", args: ["-c", "import numpy"] };
+
 /** admesh, from the Debian package of that name. */
 export const admesh = { name: "admesh", command: "admesh", args: ["--version"] };
 

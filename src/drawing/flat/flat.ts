@@ -32,6 +32,7 @@ export const letterHeight = 2.5;
 export const layers = {
   outer: "OUTER-EDGE",
   inner: "INNER-EDGE",
+  saw: "SAW-LINE",
   scribe: "SCRIBE",
   note: "NOTE",
   part: "PART",

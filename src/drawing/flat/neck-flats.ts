@@ -4,32 +4,36 @@ import type { Model } from "../../workshop/model.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { type HeadFaceInput, headFaceFlat } from "./head-face.ts";
 import { neckPlanFlat } from "./neck-plan.ts";
+import { neckSawFlats } from "./neck-saw-flats.ts";
+import { neckSectionsFlat } from "./neck-sections.ts";
 import { neckSideFlat } from "./neck-side.ts";
 
-/** The machine files of the neck: plan, side and the head's face. */
+/** The machine files of the neck: plan, side, the head's face, and what the blank is sawn to. */
 export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-plan", folder: "outlines", part: "neck", seenFrom: "front" },
-    what: "neck outline from the front, with the tuners' places as they project",
-    of: ({ spec, instrument: { neckPlan, tuners } }, store) => {
+    what: "neck outline from the front, with its rods' channels, its index pins and the tuners' places as they project",
+    of: ({ spec, instrument: { neckPlan, neckRods, neckPins, tunerPlaces } }, store) => {
       if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);
       const of = (id: string) => dimensionOf(spec, id);
-      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
-      const holes = tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
       const marks = [
         { name: "NUT", x: 0 },
         { name: "BOARD END", x: of("fingerboard.length") },
         { name: "CORE", x: of("core.start") },
         { name: "BRIDGE", x: of("string.length") },
       ];
-      return store.answer(neckPlanFlat, { hand: spec.hand, path: neckPlan.path, holes, marks });
+      return store.answer(neckPlanFlat, {
+        ...{ hand: spec.hand, path: neckPlan.path, holes: tunerPlaces, marks },
+        rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
+        pins: neckPins,
+      });
     },
   },
   {
     ...{ name: "neck-side", folder: "outlines", part: "neck" },
     seenFrom: { right: "bass side", left: "treble side" },
-    what: "neck outline from the side, with the wood at its stations",
-    of: ({ spec, instrument: { neckSide, neckWood } }, store) => {
+    what: "neck outline from the side, with the wood at its stations and its rods' depth",
+    of: ({ spec, instrument: { neckSide, neckRods, neckWood } }, store) => {
       if (neckSide.kind !== "ok") throw new RangeError(`the neck has no side: ${neckSide.kind}`);
       const of = (id: string) => dimensionOf(spec, id);
       return store.answer(neckSideFlat, {
@@ -39,6 +43,7 @@ export const neckFlats: readonly FlatFile[] = [
           { name: "NUT STATION", ...neckWood.nut },
           { name: "HEEL STATION", ...neckWood.heel },
         ],
+        channels: neckRods.slice(0, 1).map(({ start, length, depth }) => ({ start, length, depth })),
         marks: [
           { name: "NUT", x: 0 },
           { name: "CORE", x: of("core.start") },
@@ -48,22 +53,33 @@ export const neckFlats: readonly FlatFile[] = [
     },
   },
   {
+    ...{ name: "neck-sections", folder: "outlines", part: "neck", seenFrom: "tail" },
+    what: "the neck's sections at its stations",
+    of: ({ instrument: { neckSections } }, store) => {
+      const sections = neckSections.map(({ name, x, depth, path }) => ({ name, x, depth, path }));
+      return store.answer(neckSectionsFlat, { sections });
+    },
+  },
+  {
     ...{ name: "head-face", folder: "outlines", part: "head", seenFrom: "head's front" },
     what: "the head's face with the tuners' holes, which are bored square to it",
     of: (model, store) => store.answer(headFaceFlat, { hand: model.spec.hand, ...headFaceOf(model) }),
   },
+  ...neckSawFlats,
 ];
 
 /** The head's face of a model, right-handed. */
-export function headFaceOf({ spec, instrument: { tuners, taper } }: Model): Omit<HeadFaceInput, "hand"> {
+export function headFaceOf({ spec, instrument }: Model): Omit<HeadFaceInput, "hand"> {
+  const { tuners, tunerHole, taper } = instrument;
   const of = (id: string) => dimensionOf(spec, id);
   const fall = Math.cos((of("head.angle") * Math.PI) / 180);
   const slope = (taper.end - taper.nut) / 2 / taper.length;
   return {
-    ...{ length: tuners.length, half: of("head.column") + of("head.edge") },
+    ...{ length: tuners.length, half: tuners.half },
     nutHalf: boardWidth(taper, -of("nut.thickness")) / 2,
     edge: (Math.atan(slope * fall) * 180) / Math.PI,
-    ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner"), hole: of("tuner.hole") },
+    ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner") },
+    ...{ hole: tunerHole, bare: tuners.kind === "tail" },
     tuners: tuners.tuners.map(({ along, y }, i) => ({ name: spec.strings[i]!.name, along, y })),
   };
 }

@@ -31,7 +31,7 @@ export const sheetFiles: readonly SheetFile[] = [
 
 function neckInput(model: Model) {
   const { spec, instrument } = model;
-  const { neckPlan, neckSide, neckSections } = instrument;
+  const { neckPlan, neckSide, neckSections, neckRods, neckPins } = instrument;
   if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);
   if (neckSide.kind !== "ok") throw new RangeError(`the neck has no side: ${neckSide.kind}`);
   const of = (id: string) => dimensionOf(spec, id);
@@ -43,7 +43,12 @@ function neckInput(model: Model) {
     core: instrument.core,
     face: headFaceOf(model),
     sections: neckSections.map(({ name, x, path }) => ({ name, x, path })),
-    ...{ rods: [], pins: [], tolerances: tolerancesOf(model) },
+    rods: neckRods.map(({ path, depth }) => ({ path, depth })),
+    pins: neckPins.map((pin) => ({
+      ...{ ...pin, fit: spec.values[`pin.${pin.id}`]!.tolerance },
+      place: spec.values[`pin.${pin.id}.at`]?.tolerance ?? null,
+    })),
+    tolerances: tolerancesOf(model),
   };
 }
 

@@ -14,7 +14,10 @@ export function windingOf(edge: Edge, x: number, y: number, tie: Tie = "above"):
   const left = isLeftOfChord(edge, x, y, tie);
   const winding = chordWinding(edge, y, left, tie);
   if (edge.turn === 0 || edge.turn > 0 === left) return winding;
-  const inside = (x - edge.cx) * (x - edge.cx) + (y - edge.cy) * (y - edge.cy) < edge.r * edge.r;
+  // From the arc's start and not from its centre, which of a nearly straight arc is too far away for its digits.
+  const dx = x - edge.ax;
+  const dy = y - edge.ay;
+  const inside = dx * dx + dy * dy < 2 * (dx * (edge.cx - edge.ax) + dy * (edge.cy - edge.ay));
   return inside ? winding + edge.turn : winding;
 }
 

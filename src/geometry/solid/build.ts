@@ -85,23 +85,46 @@ function extrude(bench: Bench, solid: Kind<"extrude">, chord: number, at: string
     return fault("too-large", at);
   if (outlines.length === 0) return fault("nothing-given", at);
   if (!(height > 0)) return fault("no-height", at);
-  const shapes: Shape[] = [];
+  const all: Rings[] = [];
   for (const outline of outlines) {
     const rings = outlineRings(outline, chord);
     if (rings.kind === "bad") return fault(rings.problem, at);
-    const part = top || bottom ? edged(bench, rings, solid, chord, at) : plain(bench, rings, height);
-    if (part.kind !== "ok") return part;
-    shapes.push(part.shape);
+    all.push(rings);
   }
-  const shape = shapes.length === 1 ? shapes[0]! : bench.union(shapes);
+  const raised = top || bottom ? allEdged(bench, all, solid, chord, at) : plain(bench, all, height);
+  if (raised.kind !== "ok") return raised;
+  const { shape } = raised;
   if (base === 0) return { kind: "ok", shape };
   return { kind: "ok", shape: bench.place(shape, { ...upright, origin: { x: 0, y: 0, z: base } }) };
 }
 
 type Rings = Extract<OutlineRings, { kind: "ok" }>;
 
-function plain(bench: Bench, { outer, holes }: Rings, height: number): Built {
-  return { kind: "ok", shape: bench.extrude([outer, ...holes], height) };
+/** Outlines that lie over one another are joined as areas, before anything is raised. */
+function plain(bench: Bench, all: readonly Rings[], height: number): Built {
+  return {
+    kind: "ok",
+    shape: bench.extrude(
+      all.flatMap(({ outer, holes }) => [outer, ...holes]),
+      height,
+    ),
+  };
+}
+
+function allEdged(
+  bench: Bench,
+  all: readonly Rings[],
+  solid: Kind<"extrude">,
+  chord: number,
+  at: string,
+): Built {
+  const shapes: Shape[] = [];
+  for (const rings of all) {
+    const part = edged(bench, rings, solid, chord, at);
+    if (part.kind !== "ok") return part;
+    shapes.push(part.shape);
+  }
+  return { kind: "ok", shape: shapes.length === 1 ? shapes[0]! : bench.union(shapes) };
 }
 
 /** An extrusion with edges taken off the outer wall: that wall as a mesh of insets, then the holes cut. */

@@ -23,7 +23,7 @@ export type Section =
 /**
  * The recipe of a solid: plain data, mm.
  *
- * `extrude`: outlines raised from z = `base` by `height`; an edge is taken off the outer walls, holes stay straight.
+ * `extrude`: outlines, which may lie over one another, raised from z = `base` by `height`; an edge is taken off the outer walls, holes stay straight.
  * `loft`: ruled between sections, point by point of their paths, which must be alike in number; later sections lie all
  * on one side of earlier ones. `mesh`: a closed surface from elsewhere. `place`: set into a frame, mirrored if that is
  * left-handed. `cut`: `from` less all of `by`.

@@ -63,48 +63,6 @@ export const neckAtOdds: Look = (of, { surface, taper }) => {
   ];
 };
 
-/** A head that has no room for its tuners, or whose strings cross. */
-export const headAtOdds: Look = (of, { tuners, layout, taper }) => {
-  const hole = of("tuner.hole");
-  const post = of("head.column") - of("tuner.post") / 2;
-  return [
-    ...unless(of("head.edge") > hole / 2 + 2, ["head.edge", "tuner.hole"], {
-      found: `a hole of ${mm(hole)} with its middle ${mm(of("head.edge"))} from the head's side`,
-      allowed: `more than ${mm(hole / 2 + 2)}, so that 2 mm of wood are left`,
-      hint: "raise head.edge or lower tuner.hole",
-    }),
-    ...unless(
-      of("head.margin") > of("head.shoulder") && of("head.margin") > hole,
-      ["head.margin", "head.shoulder"],
-      {
-        found: `a first row ${mm(of("head.margin"))} from a nut whose shoulders take ${mm(of("head.shoulder"))}`,
-        allowed: "a first row behind the shoulders",
-        hint: "raise head.margin or shorten head.shoulder",
-      },
-    ),
-    ...unless(of("head.row") > hole + 4, ["head.row", "tuner.hole"], {
-      found: `rows ${mm(of("head.row"))} apart with holes of ${mm(hole)}`,
-      allowed: `more than ${mm(hole + 4)}`,
-      hint: "raise head.row or lower tuner.hole",
-    }),
-    ...unless(post > Math.abs(layout.nut[Math.ceil(layout.nut.length / 2) - 1]!), ["head.column"], {
-      found: `posts ${mm(post)} from the centreline inside the innermost strings`,
-      allowed: "posts outside the strings that run past them",
-      hint: "raise head.column",
-    }),
-    ...unless(of("head.column") + of("head.edge") > taper.nut / 2, ["head.column", "head.edge"], {
-      found: `a head ${mm(2 * (of("head.column") + of("head.edge")))} wide at a nut ${mm(taper.nut)} wide`,
-      allowed: "a head wider than its nut",
-      hint: "raise head.column or head.edge",
-    }),
-    ...unless(of("head.volute") < tuners.length, ["head.volute"], {
-      found: `a back that leaves the head ${mm(of("head.volute"))} from the nut on a head ${mm(tuners.length)} long`,
-      allowed: "less than the head's length",
-      hint: "lower head.volute",
-    }),
-  ];
-};
-
 /** A neck whose outlines can't be made. */
 export const neckOutlinesAtOdds: Look = (of, { neckPlan, neckSide }) => [
   ...unless(neckPlan.kind === "ok", ["head.corner", "neck.corner"], {

@@ -2,6 +2,7 @@ import { biarcBetween, noBiarc } from "../../geometry/fair/biarc.ts";
 import { mirrored } from "../../geometry/mirror.ts";
 import type { Path, PathPoint } from "../../geometry/path.ts";
 import { reversedPath } from "../../geometry/reversed-path.ts";
+import { tolerance } from "../../geometry/tolerance.ts";
 
 /**
  * A section of the neck square to x: half its width and its depth, mm; `fullness` from 0, half an ellipse, towards 1, its
@@ -36,16 +37,21 @@ const turns = [0, 22.5, 45, 67.5, 90];
  * way from half an ellipse to its box, along the box's diagonal; between, it strays from it by some hundredths of a mm. `clearance` (mm) moves its back and sides outward.
  */
 export function sectionPath(form: SectionForm, clearance = 0): Path {
+  const treble = trebleSide(form, clearance);
+  const up = reversedPath(treble).points;
+  const down = reversedPath(mirrored(treble, "x")).points;
+  return { closed: true, points: [...up, ...down.slice(0, -1)] };
+}
+
+/** A section's treble half alone: open, from the top's treble end down its side to the middle of the back. */
+export function trebleSide(form: SectionForm, clearance = 0): Path {
   const pinned = turns.map((turn) => pinnedAt(form, turn, clearance));
   const back = pinned.at(-1)!;
   const points = [
     ...pinned.slice(1).flatMap((to, i) => legBetween(pinned[i]!, to)),
     { x: back.x, y: back.y, bulge: 0 },
   ];
-  const treble = { closed: false, points };
-  const up = reversedPath(treble).points;
-  const down = reversedPath(mirrored(treble, "x")).points;
-  return { closed: true, points: [...up, ...down.slice(0, -1)] };
+  return { closed: false, points };
 }
 
 function pinnedAt({ half, depth, fullness, square }: SectionForm, turn: number, clearance: number): Pinned {
@@ -79,13 +85,23 @@ function roundRadius(c: number, s: number, fullness: number): { radius: number; 
   return { radius, slope: (-radius * (c * power(s, n - 1) - s * power(c, n - 1))) / sum };
 }
 
-/** The two arcs from one pinned place to the next, by the points that they leave from. */
+/**
+ * The two arcs from one pinned place to the next, by the points that they leave from. Their tangents' lengths are in the ratio
+ * of the two ways to where the end directions meet, so that both arcs turn the same way: the outline has no hollow.
+ */
 function legBetween(from: Pinned, to: Pinned): PathPoint[] {
+  const [vx, vy] = [to.x - from.x, to.y - from.y];
+  const [atStart, atEnd] = [
+    Math.abs(from.leave[0] * vy - from.leave[1] * vx),
+    Math.abs(vx * to.arrive[1] - vy * to.arrive[0]),
+  ];
+  const straight = Math.max(atStart, atEnd) < tolerance.exact;
+  const ratio = straight ? 1 : Math.min(50, Math.max(1 / 50, atEnd / atStart));
   const biarc = noBiarc();
-  if (!biarcBetween(from.x, from.y, ...from.leave, to.x, to.y, ...to.arrive, 1, biarc))
+  if (!biarcBetween(from.x, from.y, ...from.leave, to.x, to.y, ...to.arrive, ratio, biarc))
     throw new RangeError("a section of the neck has no outline");
   return [
-    { x: from.x, y: from.y, bulge: biarc.bulge0 },
-    { x: biarc.jointX, y: biarc.jointY, bulge: biarc.bulge1 },
+    { x: from.x, y: from.y, bulge: straight ? 0 : biarc.bulge0 },
+    { x: biarc.jointX, y: biarc.jointY, bulge: straight ? 0 : biarc.bulge1 },
   ];
 }

@@ -2,6 +2,7 @@ import { intersection } from "../../geometry/boolean/intersection.ts";
 import { circle } from "../../geometry/circle.ts";
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { rectangle } from "../../geometry/rectangle.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Outline, Section, Solid } from "../../geometry/solid/solid.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
@@ -11,11 +12,15 @@ import { type ProfileInput, profileOf } from "./profile.ts";
 import { profilePlaces } from "./profile-places.ts";
 import { sectionPath } from "./section.ts";
 
-/** A round hole: where its axis leaves the face, which way it points out of the wood, its diameter and depth, mm. */
+/**
+ * A round hole: where its axis leaves the face, which way it points out of the wood, and its depth, mm; its diameter at the
+ * face and at its bottom, which is another where it is tapered. The axis lies in a plane of one y.
+ */
 export type Hole = {
   readonly at: Vec3;
   readonly out: Vec3;
   readonly diameter: number;
+  readonly bottom: number;
   readonly depth: number;
 };
 
@@ -51,13 +56,13 @@ export const neckSolid = step("neck.solid", 1, (given: NeckSolidInput): Solid =>
   const { minX, maxX, minY, maxY } = extentsOf([profile.plan])!;
   const { minY: lowest, maxY: highest } = extentsOf([profile.side])!;
   const across = { treble: maxY + clear, wide: maxY - minY + 2 * clear };
-  const rectangle = (fromX: number, toX: number): Outline => ({
-    ...{ outer: box(fromX, lowest - clear, toX, highest + clear), holes: [] },
+  const window = (fromX: number, toX: number): Outline => ({
+    ...{ outer: rectangle(fromX, lowest - clear, toX, highest + clear), holes: [] },
   });
   const ends = [
-    rectangle(minX - clear, profile.head.box + lap),
-    rectangle(profile.core.box - lap, maxX + clear),
-  ].flatMap((window) => within(profile.side, window));
+    window(minX - clear, profile.head.box + lap),
+    window(profile.core.box - lap, maxX + clear),
+  ].flatMap((part) => within(profile.side, part));
   const blocks: Solid = {
     kind: "intersect",
     solids: [
@@ -70,15 +75,23 @@ export const neckSolid = step("neck.solid", 1, (given: NeckSolidInput): Solid =>
       raised(ends, across),
     ],
   };
-  const neck: Solid = { kind: "union", solids: [blocks, carved(given, across)] };
+  // Each piece is cut before they are joined, and not the whole of them once more.
   const cutters = [...channels.map(channel), ...holes.map(hole)];
-  return cutters.length === 0 ? neck : { kind: "cut", from: neck, by: cutters };
+  const piece = carvedPiece(given);
+  const front = coreFront(given, across);
+  return {
+    kind: "union",
+    solids: [
+      { kind: "cut", from: blocks, by: cutters },
+      { kind: "cut", from: piece, by: [...front, ...cutters] },
+    ],
+  };
 });
 
 type Across = { readonly treble: number; readonly wide: number };
 
-/** The piece between head and core: lofted, with its front cut down to the core's. */
-function carved({ profile, stations, core }: NeckSolidInput, across: Across): Solid {
+/** The piece between head and core, lofted; its front is still flat all along. */
+function carvedPiece({ profile, stations }: NeckSolidInput): Solid {
   const also = [-profile.nutThickness, 0, profile.head.whole, profile.core.whole, ...stations];
   const places = profilePlaces(profileOf(profile), profile.head.box, profile.core.box, also);
   const sections = places.map(({ x, top, form }): Section => {
@@ -90,9 +103,13 @@ function carved({ profile, stations, core }: NeckSolidInput, across: Across): So
     };
     return { kind: "path", path: sectionPath(form), frame };
   });
-  const loft: Solid = { kind: "loft", sections };
-  if (core.start >= profile.core.box) return loft;
+  return { kind: "loft", sections };
+}
+
+/** What is cut off the carved piece over the core's front, if that begins on it. */
+function coreFront({ profile, core }: NeckSolidInput, across: Across): Solid[] {
   const beyond = profile.core.box + clear;
+  if (core.start >= beyond) return [];
   const fall = (beyond - core.start) * Math.tan((core.slope * Math.PI) / 180);
   const over: Path = {
     closed: true,
@@ -103,7 +120,7 @@ function carved({ profile, stations, core }: NeckSolidInput, across: Across): So
       { x: core.start, y: clear, bulge: 0 },
     ],
   };
-  return { kind: "cut", from: loft, by: [raised([{ outer: over, holes: [] }], across)] };
+  return [raised([{ outer: over, holes: [] }], across)];
 }
 
 function raised(outlines: readonly Outline[], { treble, wide }: Across): Solid {
@@ -115,30 +132,20 @@ function within(side: Path, window: Outline): readonly Outline[] {
   return found.outcome === "ok" ? found.region : [];
 }
 
-function box(x1: number, y1: number, x2: number, y2: number): Path {
-  const corners = [
-    [x1, y1],
-    [x2, y1],
-    [x2, y2],
-    [x1, y2],
-  ] as const;
-  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
-}
-
 function channel({ path, depth }: NeckSolidInput["channels"][number]): Solid {
   return { kind: "extrude", outlines: [{ outer: path, holes: [] }], base: -depth, height: depth + clear };
 }
 
-/** The cutter of a hole: square to its face, from its bottom to over the face. The axis lies across no y. */
-function hole({ at, out, diameter, depth }: Hole): Solid {
-  const foot = { x: at.x - depth * out.x, y: at.y - depth * out.y, z: at.z - depth * out.z };
-  return {
-    kind: "place",
-    solid: {
-      kind: "extrude",
-      outlines: [{ outer: circle({ x: 0, y: 0 }, diameter / 2), holes: [] }],
-      height: depth + clear,
+/** The cutter of a hole, from its bottom to over the face. */
+function hole({ at, out, diameter, bottom, depth }: Hole): Solid {
+  const grows = (diameter - bottom) / depth;
+  const axes = { u: { x: out.z, y: 0, z: -out.x }, v: { x: 0, y: 1, z: 0 }, w: out };
+  const round = (over: number): Section => ({
+    ...{ kind: "path", path: circle({ x: 0, y: 0 }, (diameter + over * grows) / 2) },
+    frame: {
+      origin: { x: at.x + over * out.x, y: at.y + over * out.y, z: at.z + over * out.z },
+      ...axes,
     },
-    frame: { origin: foot, u: { x: out.z, y: 0, z: -out.x }, v: { x: 0, y: 1, z: 0 }, w: out },
-  };
+  });
+  return { kind: "loft", sections: [round(-depth), round(clear)] };
 }

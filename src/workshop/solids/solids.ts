@@ -1,8 +1,9 @@
 import type { Model } from "../model.ts";
+import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
 
-const makers: readonly SolidFiles[] = [neckSolidFile];
+const makers: readonly SolidFiles[] = [neckSolidFile, gaugeFiles];
 
 /** Every solid that a pack of this model holds. */
 export function solidFiles(model: Model): readonly SolidFile[] {

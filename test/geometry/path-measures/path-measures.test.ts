@@ -296,3 +296,21 @@ describe("the least radius", () => {
     expect(leastRadius(line)).toEqual({ kind: "straight" });
   });
 });
+
+test("beside the line on which a nearly straight arc would run on, a place is on the side that it is on", () => {
+  // An arc whose middle stands half a billionth of a micrometre off its chord; its centre is 1e15 mm away.
+  const corner = (x: number, y: number, bulge = 0) => ({ x, y, bulge });
+  const path: Path = {
+    closed: true,
+    points: [
+      corner(30, 0, 1.414883117388089e-14),
+      corner(69.69242462759418, 58.478887800864655),
+      corner(5.209445330007912, 29.544232590366242),
+      corner(-28, 10),
+      corner(5.209445330007899, -29.544232590366242),
+      corner(22.981333293569335, -19.283628290596187),
+    ],
+  };
+  expect(whereabouts(path, { x: 29.88245359278266, y: -0.3229560995676586 - 1e-4 })).toBe("outside");
+  expect(whereabouts(path, { x: 29.88245359278266, y: -0.3229560995676586 + 1e-4 })).toBe("inside");
+});

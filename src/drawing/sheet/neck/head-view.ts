@@ -24,8 +24,8 @@ export function headView(input: NeckSheetInput, scale: number): Annotated {
   const lines = [
     { weight: "outline", path: placed(path, scale) } as const,
     stroke("centre", { x: minX * scale - 4, y: 0 }, { x: 4, y: 0 }),
-    ...places.map((at) => ({ weight: "outline", path: circle(at, (face.hole / 2) * scale) }) as const),
-    ...places.flatMap((at) => cross(at, (face.hole / 2) * scale + 1.5)),
+    ...places.map((at) => ({ weight: "outline", path: circle(at, (face.hole.face / 2) * scale) }) as const),
+    ...places.flatMap((at) => cross(at, (face.hole.face / 2) * scale + 1.5)),
   ];
   return annotated({ lines, texts: [] }, [
     ...lengthsAlong(input, scale),
@@ -36,21 +36,25 @@ export function headView(input: NeckSheetInput, scale: number): Annotated {
 }
 
 function stringNames({ face }: NeckSheetInput, scale: number): Annotation[] {
-  return face.tuners.map(({ name, along, y }) => ({
-    name: `string ${name}`,
-    ways: function* (): Iterable<Marks> {
-      const beside = (face.hole / 2) * scale + 2.5 + textLength({ text: name, height }) / 2;
-      for (const aside of [beside, -beside]) {
-        yield nameAt(name, { x: -along * scale + aside, y: y * scale });
-      }
-      for (let out = 3; out < 40; out += 1) {
-        for (const aside of [0, 3.5, -3.5, 5, -5]) {
-          const middle = Math.sign(y) * (face.half * scale + out);
-          yield nameAt(name, { x: -along * scale + aside, y: middle });
+  return face.tuners.map(({ name: string, along, y }) => {
+    // Holes behind the nut's slots stand in no columns: each is named with its own distance from the centreline.
+    const name = face.bare ? `${string} Y ${Math.abs(y).toFixed(2)}` : string;
+    return {
+      name: `string ${string}`,
+      ways: function* (): Iterable<Marks> {
+        const beside = (face.hole.face / 2) * scale + 2.5 + textLength({ text: name, height }) / 2;
+        for (const aside of [beside, -beside]) {
+          yield nameAt(name, { x: -along * scale + aside, y: y * scale });
         }
-      }
-    },
-  }));
+        for (let out = 3; out < 40; out += 1) {
+          for (const aside of [0, 3.5, -3.5, 5, -5]) {
+            const middle = (y < 0 ? -1 : 1) * (face.half * scale + out);
+            yield nameAt(name, { x: -along * scale + aside, y: middle });
+          }
+        }
+      },
+    };
+  });
 }
 
 function nameAt(name: string, middle: Point): Marks {
@@ -95,28 +99,34 @@ function lengthsAlong({ face, tolerances }: NeckSheetInput, scale: number): Anno
 
 function lengthsAcross({ face, tolerances }: NeckSheetInput, scale: number): Annotation[] {
   const { length, half, corner } = face;
-  const column = Math.max(...face.tuners.map(({ y }) => y));
-  const last = (side: 1 | -1) => {
-    return Math.max(...face.tuners.filter(({ y }) => y * side > 0).map(({ along }) => along));
-  };
+  const [bass, treble] = [outermost(face.tuners, -1), outermost(face.tuners, 1)];
+  const apart = face.bare ? tolerances.usual : tolerances.headColumn;
   const side = { x: -length + corner, y: half };
-  const hole = (of: 1 | -1) => ({ x: -last(of), y: of * column });
   const places = [
-    { name: "columns", from: hole(-1), to: hole(1), tolerance: tolerances.headColumn },
+    { name: "columns", from: bass, to: treble, tolerance: apart },
     { name: "width of the head", from: { ...side, y: -half }, to: side, tolerance: tolerances.headEdge },
   ];
   const edge = { name: "column to the side", along: "y", tolerance: tolerances.headEdge } as const;
-  const beside = [-1, 1, -1.5, 1.5, -2, 2, 2.5, -2.5].map((k) => k * ((face.hole / 2) * scale + 3));
+  const beside = [-1, 1, -1.5, 1.5, -2, 2, 2.5, -2.5].map((k) => k * ((face.hole.face / 2) * scale + 3));
   return [
     ...places.map((place) => stacked({ along: "y", ...place }, scale, -length * scale, -1)),
-    through({ ...edge, from: hole(1), to: { x: hole(1).x, y: half } }, scale, beside, () => [false, true]),
+    through({ ...edge, from: treble, to: { x: treble.x, y: half } }, scale, beside, () => [false, true]),
   ];
 }
 
+/** The hole farthest to one side, and of several the farthest from the nut. */
+function outermost(tuners: NeckSheetInput["face"]["tuners"], side: 1 | -1): Point {
+  const far = Math.max(...tuners.map(({ y }) => y * side));
+  const along = Math.max(...tuners.filter(({ y }) => y * side === far).map((tuner) => tuner.along));
+  return { x: -along, y: far * side };
+}
+
 function roundings({ face, tolerances }: NeckSheetInput, scale: number): Annotation[] {
-  const { tuners, hole } = face;
+  const { tuners } = face;
+  const hole = face.hole.face;
   const first = tuners.reduce((a, b) => (b.y > 0 && b.along < a.along ? b : a));
-  const words = `${tuners.length} X Ø${hole.toFixed(2)} ±${tolerances.hole.toFixed(2)}`;
+  const reamed = face.hole.back > hole ? ` REAM 1:30 TO Ø${face.hole.back.toFixed(2)} AT BACK` : "";
+  const words = `${tuners.length} X Ø${hole.toFixed(2)} ±${tolerances.hole.toFixed(2)}${reamed}`;
   const centre = { x: -first.along * scale, y: first.y * scale };
   const found = [atCircle(words, centre, (hole / 2) * scale, [45, 60, 30, -45, -30, 75])];
   const corner = cornerAt(headFacePath(face), "least");

@@ -8,13 +8,15 @@ export type SectionAt = { readonly name: string; readonly x: number; readonly pa
 /** A rod's channel from the front: its outline in plan, its depth from z = 0. */
 export type RodAt = { readonly path: Path; readonly depth: number };
 
-/** An index pin's hole, from the front. */
+/** An index pin's hole, from the front; `fit` and `place` are tolerances, the place's null where it follows from others. */
 export type PinAt = {
   readonly id: string;
   readonly x: number;
   readonly y: number;
   readonly diameter: number;
   readonly depth: number | "through";
+  readonly fit: number;
+  readonly place: number | null;
 };
 
 /** How far what is drawn may differ from the wood, mm and degrees. */

@@ -47,8 +47,8 @@ function planLines(input: NeckSheetInput, scale: number): SheetLine[] {
     ...[0, input.boardLength, input.stringLength].map((x) => at("reference", x)),
     ...rods.map(({ path }) => line("edge", path)),
     stroke("centre", { x: minX * scale - 5, y: 0 }, { x: maxX * scale + 5, y: 0 }),
-    ...holes.map((hole) => line("edge", seenAslant(hole, face.hole / 2, fall))),
-    ...holes.flatMap((hole) => cross(scaled(hole, scale), (face.hole / 2) * scale + 1.5)),
+    ...holes.map((hole) => line("edge", seenAslant(hole, face.hole.face / 2, fall))),
+    ...holes.flatMap((hole) => cross(scaled(hole, scale), (face.hole.face / 2) * scale + 1.5)),
     ...pins.map((pin) => line("edge", pinPath(pin))),
     ...pins.flatMap((pin) => cross(scaled(pin, scale), (pin.diameter / 2) * scale + 1.5)),
   ];
@@ -117,7 +117,10 @@ function lengths(input: NeckSheetInput, scale: number): Annotation {
     at(stringLength, tolerances.stringLength),
     { x: maxX, y: minY, tolerance: tolerances.coreEnd },
     ...stationPlaces(input),
-    ...pins.map((pin) => ({ x: pin.x, y: extentsOf([pinPath(pin)])!.minY })),
+    ...pins.map((pin) => ({
+      ...{ x: pin.x, y: extentsOf([pinPath(pin)])!.minY },
+      ...(pin.place === null ? {} : { tolerance: pin.place }),
+    })),
     ...rods.slice(0, 1).flatMap(({ path }) => {
       const { minX: start, maxX: end } = extentsOf([path])!;
       return [at(start), at(end)];
@@ -165,7 +168,7 @@ function leaders({ plan, rods, pins, tolerances }: NeckSheetInput, scale: number
     );
   }
   for (const pin of pins) {
-    const words = `PIN ${pin.id.toUpperCase()} Ø${pin.diameter.toFixed(2)}`;
+    const words = `PIN ${pin.id.toUpperCase()} Ø${pin.diameter.toFixed(2)} ±${pin.fit.toFixed(2)}`;
     found.push(
       atCircle(words, scaled(pin, scale), (pin.diameter / 2) * scale, [60, 120, 75, 105, -60, -120]),
     );

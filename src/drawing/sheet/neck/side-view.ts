@@ -53,14 +53,14 @@ function intoHead({ headAngle }: NeckSheetInput): number {
   return -Math.PI / 2 + (headAngle * Math.PI) / 180;
 }
 
-/** The tuners' holes, which the head's sides hide: each row's two borders and its axis. */
+/** The holes in the head, which its sides hide: each row's two borders and its axis. Those of pegs widen toward the back. */
 function hiddenHoles(input: NeckSheetInput, scale: number): SheetLine[] {
   const rows = [...new Set(input.face.tuners.map(({ along }) => along))];
-  const radius = input.face.hole / 2;
+  const { face, back } = input.face.hole;
   const into = intoHead(input);
-  const line = (weight: Weight, along: number, over: number): SheetLine => {
+  const line = (weight: Weight, along: number, alongBack: number, over: number): SheetLine => {
     const from = onFace(input, along);
-    const to = metFrom(input.side, from, into);
+    const to = metFrom(input.side, onFace(input, alongBack), into);
     const past = { x: (Math.cos(into) * over) / scale, y: (Math.sin(into) * over) / scale };
     return stroke(
       weight,
@@ -69,9 +69,9 @@ function hiddenHoles(input: NeckSheetInput, scale: number): SheetLine[] {
     );
   };
   return rows.flatMap((along) => [
-    line("hidden", along - radius, 0),
-    line("hidden", along + radius, 0),
-    line("centre", along, 2),
+    line("hidden", along - face / 2, along - back / 2, 0),
+    line("hidden", along + face / 2, along + back / 2, 0),
+    line("centre", along, along, 2),
   ]);
 }
 
@@ -124,7 +124,7 @@ function thicknesses(input: NeckSheetInput, scale: number): Annotation[] {
     const of = { name: `wood at ${name}`, along: "y", from, to, tolerance: tolerances.usual } as const;
     return through(of, scale, shifts, stillThere(side, x, scale));
   });
-  const lastHole = Math.max(...face.tuners.map(({ along }) => along)) + face.hole / 2;
+  const lastHole = Math.max(...face.tuners.map(({ along }) => along)) + face.hole.back / 2;
   const headFace = onFace(input, (face.length + lastHole) / 2);
   const x = (stringLength + extentsOf([side])!.maxX) / 2;
   const front = { x, y: frontAt(input, x) };

@@ -1,0 +1,108 @@
+import { circle } from "../../geometry/circle.ts";
+import type { Extents } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
+import { step } from "../../step/step.ts";
+import type { SawnOutline } from "../../workshop/bandsaw/sawn-outline.ts";
+import { type Flat, layers, letterHeight, lineBetween, type Note, type Shape, turnedOver } from "./flat.ts";
+import { type SawNotesInput, sawNotes } from "./saw-notes.ts";
+
+/** What a neck's saw lines are drawn from: the finished outline, the blank's rectangle, how it is sawn, what is told; mm. */
+export type NeckSawInput = {
+  readonly view: "plan" | "side";
+  readonly hand: "right" | "left";
+  readonly part: Path;
+  readonly blank: Extents;
+  readonly sawn: SawnOutline;
+  readonly told: SawNotesInput;
+};
+
+type Place = Extract<SawnOutline, { kind: "ok" }>["tight"][number];
+
+/** Radius of the circle round a tight place, length of the arrow along the grain and of its barbs, mm. */
+const sizes = { ring: 6, arrow: 60, barb: 3 };
+
+/**
+ * The saw lines of a neck's blank, seen from the front or from the side, head at the left: the blank scribed, the finished
+ * outline for reference, the lines and their relief cuts, each tight place ringed with its radius, the grain, the order of
+ * the cuts and the cautions of the saw. A plan is turned over for a left hand; a side is the same for both.
+ */
+export const neckSawFlat = step("outline.neck-saw", 1, (given: NeckSawInput): Flat => {
+  const { view, hand, part, blank, sawn, told } = given;
+  const { minX, maxX, minY, maxY } = blank;
+  const middle = view === "plan" ? 0 : undefined;
+  const places = sawn.kind === "ok" ? sawn.tight : [];
+  const right: Flat = {
+    shapes: [
+      { layer: layers.part, path: part },
+      { layer: layers.scribe, path: rectangleOf(blank) },
+      ...(sawn.kind === "ok" ? sawn.lines.map(({ path }) => ({ layer: layers.saw, path })) : []),
+      ...places.flatMap(markShapes),
+      ...(middle === undefined
+        ? []
+        : [
+            {
+              layer: layers.note,
+              path: lineBetween(minX - 4, middle, maxX + 4, middle),
+              chain: true as const,
+            },
+          ]),
+      ...grainArrow(maxX - 10 - sizes.arrow, minY - 9),
+    ],
+    notes: [
+      ...places.flatMap((place) => markNotes(place, blank)),
+      note("GRAIN", maxX - 10 - sizes.arrow / 2, minY - 9 + 1.5, "center"),
+    ],
+  };
+  const flat = view === "plan" && hand === "left" ? turnedOver(right, "y") : right;
+  return { shapes: flat.shapes, notes: [...flat.notes, ...stacked(sawNotes(told), minX, maxY + 8)] };
+});
+
+function note(text: string, x: number, y: number, align: Note["align"]): Note {
+  return { text, x, y, height: letterHeight, turn: 0, align };
+}
+
+/** Lines of text above one another, the first one at the top, the last one at y. */
+function stacked(lines: readonly string[], x: number, y: number): Note[] {
+  return lines.map((text, i) => note(text, x, y + (lines.length - 1 - i) * letterHeight * 1.7, "left"));
+}
+
+function markShapes({ x, y, relief }: Place): Shape[] {
+  const ring = { layer: layers.note, path: circle({ x, y }, sizes.ring) };
+  return relief.kind === "cut" ? [{ layer: layers.saw, path: relief.path }, ring] : [ring];
+}
+
+/** A tight place's radius stands inside the neck, and the name of its relief cut outside the blank. */
+function markNotes({ x, y, radius, side, relief }: Place, { minY, maxY }: Extents): Note[] {
+  const inward = side === "low" ? y + sizes.ring + 1 : y - sizes.ring - 1 - letterHeight;
+  const outside = side === "low" ? minY - 1.5 - letterHeight : maxY + 1.5;
+  const way = {
+    cut: "RELIEF",
+    leg: "IN ALONG THE LINE",
+    none: "NO STRAIGHT WAY IN",
+  }[relief.kind];
+  const start = relief.kind === "cut" ? relief.path.points[0]!.x : x;
+  return [
+    note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, "center"),
+    note(way, start, outside, "center"),
+  ];
+}
+
+function rectangleOf({ minX, maxX, minY, maxY }: Extents): Path {
+  const corners = [
+    [minX, minY],
+    [maxX, minY],
+    [maxX, maxY],
+    [minX, maxY],
+  ] as const;
+  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
+}
+
+/** An arrow that points both ways: the grain has no head. */
+function grainArrow(x: number, y: number): Shape[] {
+  const { arrow, barb } = sizes;
+  const barbs = [1, -1].flatMap((up) => [
+    lineBetween(x, y, x + barb, y + (up * barb) / 2),
+    lineBetween(x + arrow, y, x + arrow - barb, y + (up * barb) / 2),
+  ]);
+  return [lineBetween(x, y, x + arrow, y), ...barbs].map((path) => ({ layer: layers.note, path }));
+}

@@ -1,0 +1,45 @@
+import { dimensionOf, type Spec } from "../../order/spec.ts";
+import type { CoreFrame } from "../core/frame.ts";
+import { pegTaper } from "../head/holes.ts";
+import type { Tuner } from "../head/tuners.ts";
+import type { Pin } from "./pins.ts";
+import type { ProfileInput } from "./profile.ts";
+import { neckStations } from "./profile-input.ts";
+import type { Rod } from "./rods.ts";
+import type { Hole, NeckSolidInput } from "./solid.ts";
+
+type Made = {
+  readonly profile: ProfileInput;
+  readonly core: CoreFrame;
+  readonly tuners: readonly Tuner[];
+  readonly rods: readonly Rod[];
+  readonly pins: readonly Pin[];
+};
+
+/** What the finished neck's solid follows from: its profile, the tuners' holes, the rods' channels and the pins under the board. */
+export function solidInput(spec: Spec, { profile, core, tuners, rods, pins }: Made): NeckSolidInput {
+  return {
+    ...{ profile, stations: neckStations(spec).map(({ x }) => x), core },
+    holes: [...tuners.map((tuner) => tunerHole(spec, tuner)), ...pins.flatMap(pinHole)],
+    channels: rods.map(({ path, depth }) => ({ path, depth })),
+  };
+}
+
+/** A tuner's hole, square to the head's face and through it; that of a peg is reamed 1:30 wider toward the back. */
+function tunerHole(spec: Spec, { along, y }: Tuner): Hole {
+  const of = (id: string) => dimensionOf(spec, id);
+  const tilt = (of("head.angle") * Math.PI) / 180;
+  const [c, s] = [Math.cos(tilt), Math.sin(tilt)];
+  const [diameter, depth] = [of("tuner.hole"), of("head.thickness") + 1];
+  return {
+    at: { x: -of("nut.thickness") - along * c, y, z: -along * s },
+    out: { x: -s, y: 0, z: c },
+    ...{ diameter, depth, bottom: spec.tuners === "pegs" ? diameter + depth * pegTaper : diameter },
+  };
+}
+
+/** The hole of an index pin under the board; those in waste are not in the finished neck. */
+function pinHole({ x, y, diameter, depth }: Pin): Hole[] {
+  if (depth === "through") return [];
+  return [{ at: { x, y, z: 0 }, out: { x: 0, y: 0, z: 1 }, diameter, depth, bottom: diameter }];
+}

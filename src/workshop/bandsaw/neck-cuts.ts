@@ -1,0 +1,81 @@
+import type { Extents } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
+import type { Bandsaw } from "../../order/shop.ts";
+import { step } from "../../step/step.ts";
+import { leastSawRadius } from "./least-radius.ts";
+import { type SawnOutline, sawnOutline } from "./sawn-outline.ts";
+
+/** The neck's two outlines, each with its blank's rectangle, the wood to leave outside, and the shop's bandsaws; mm. */
+export type NeckCutsInput = {
+  readonly plan: { readonly outline: Path; readonly blank: Extents };
+  readonly side: { readonly outline: Path; readonly blank: Extents };
+  readonly allowance: number;
+  readonly saws: readonly Pick<Bandsaw, "id" | "throat" | "height" | "blades">[];
+};
+
+/** A bandsaw with one of its blades on it; `radius` is the least that the blade follows, mm. */
+export type FittedSaw = {
+  readonly id: string;
+  readonly throat: number;
+  readonly height: number;
+  readonly blade: { readonly width: number; readonly kerf: number; readonly radius: number };
+};
+
+/** How the neck's blank is sawn from two ways, and on what; without a saw the lines stand at the allowance alone. */
+export type NeckCuts = {
+  readonly saw: ({ readonly kind: "ok" } & FittedSaw) | { readonly kind: "none" };
+  readonly plan: SawnOutline;
+  readonly side: SawnOutline;
+};
+
+/**
+ * The neck's cuts on the widest blade that follows every place of both outlines, since a wide blade wanders least; if none
+ * does, on the narrowest, with its tight places marked. A saw under whose guide the blank doesn't go is taken only where no
+ * other is there; among like blades the first saw by id. A blade that the chart has no radius for is not looked at.
+ */
+export const neckCuts = step("neck.cuts", 1, (given: NeckCutsInput): NeckCuts => {
+  const fitted = fittedSaws(given);
+  if (fitted.length === 0) return { saw: { kind: "none" }, ...cutsWith(given, { kerf: 0, radius: 0 }) };
+  const tries = fitted.map((saw) => ({ saw: { kind: "ok" as const, ...saw }, given, blade: saw.blade }));
+  for (const { saw, blade } of tries) {
+    const cuts = cutsWith(given, blade);
+    if (follows(cuts.plan) && follows(cuts.side)) return { saw, ...cuts };
+  }
+  const { saw, blade } = tries.find((one) => one.blade.width === narrowest(fitted))!;
+  return { saw, ...cutsWith(given, blade) };
+});
+
+function follows(sawn: SawnOutline): boolean {
+  return sawn.kind === "ok" && sawn.tight.length === 0;
+}
+
+function narrowest(saws: readonly FittedSaw[]): number {
+  return Math.min(...saws.map(({ blade }) => blade.width));
+}
+
+/** Every saw with every blade whose radius is known, the widest blade first; only saws high enough where there is one. */
+function fittedSaws({ plan, side, saws }: NeckCutsInput): FittedSaw[] {
+  const high = Math.max(plan.blank.maxY - plan.blank.minY, side.blank.maxY - side.blank.minY);
+  const all = saws.flatMap(({ id, throat, height, blades }) =>
+    blades.flatMap(({ width, kerf }): FittedSaw[] => {
+      const least = leastSawRadius(width);
+      return least.kind === "ok"
+        ? [{ id, throat, height, blade: { width, kerf, radius: least.radius } }]
+        : [];
+    }),
+  );
+  const able = all.filter(({ height }) => height >= high);
+  return (able.length > 0 ? able : all).sort(
+    (a, b) => b.blade.width - a.blade.width || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
+  );
+}
+
+function cutsWith(
+  { plan, side, allowance }: NeckCutsInput,
+  { kerf, radius }: { readonly kerf: number; readonly radius: number },
+) {
+  return {
+    plan: sawnOutline({ ...plan, allowance, kerf, radius }),
+    side: sawnOutline({ ...side, allowance, kerf, radius }),
+  };
+}

@@ -1,0 +1,65 @@
+import type { Path } from "../geometry/path.ts";
+import type { Instrument } from "../instrument/instrument.ts";
+import type { Bandsaw } from "../order/shop.ts";
+import { dimensionOf, type Spec } from "../order/spec.ts";
+import { lazy } from "../step/lazy.ts";
+import type { Store } from "../step/store.ts";
+import { type NeckCuts, neckCuts } from "./bandsaw/neck-cuts.ts";
+import { sawSequence, type TableCut } from "./bandsaw/sequence.ts";
+import { type WoodLeft, woodLeft } from "./bandsaw/wood-left.ts";
+import { type BlankPlace, blankInPlan, blankInSide, blankPlace } from "./blank-place.ts";
+import { type NeckStock, neckStock } from "./stock/neck-stock.ts";
+
+/** How the neck's blank is got out and sawn: the board, where the blank lies, saw and lines, the order of the cuts. */
+export type Sawing = {
+  readonly stock: NeckStock;
+  readonly place: BlankPlace;
+  /** Saw, blade, lines and tight places; `plan.kept` and `side.kept` are the outlines of what is left after sawing. */
+  readonly cuts: NeckCuts;
+  readonly sequence: readonly [TableCut, TableCut];
+  /** The least wood left outside the finished neck, seen from the front and from the side; none where no line leads round. */
+  readonly left: { readonly plan: WoodLeft; readonly side: WoodLeft } | "no-line";
+};
+
+function outlinesOf({ neckPlan, neckSide }: Instrument): { readonly plan: Path; readonly side: Path } {
+  if (neckPlan.kind === "ok" && neckSide.kind === "ok") return { plan: neckPlan.path, side: neckSide.path };
+  throw new RangeError(`the neck has no outline: ${neckPlan.kind}, ${neckSide.kind}`);
+}
+
+/** The sawing of a spec's neck, right-handed. Each getter is one step, answered by the store. */
+export function sawing(spec: Spec, made: Instrument, store: Store): Sawing {
+  const own: Sawing = lazy<Sawing>({
+    stock: () => {
+      const { boards } = spec.shop.stock;
+      const plies = dimensionOf(spec, "neck.plies");
+      return store.answer(neckStock, { blank: made.neckBlank, plies, woods: spec.neckWoods, boards }).value;
+    },
+    place: () => {
+      const { plan, side } = outlinesOf(made);
+      return blankPlace(made.neckBlank, plan, side);
+    },
+    cuts: () => {
+      const { plan, side } = outlinesOf(made);
+      const saws = spec.shop.machines.filter((machine): machine is Bandsaw => machine.kind === "bandsaw");
+      return store.answer(neckCuts, {
+        plan: { outline: plan, blank: blankInPlan(own.place) },
+        side: { outline: side, blank: blankInSide(own.place) },
+        allowance: dimensionOf(spec, "saw.allowance"),
+        saws: saws.map(({ id, throat, height, blades }) => ({ id, throat, height, blades })),
+      }).value;
+    },
+    left: () => {
+      const { plan, side } = own.cuts;
+      if (plan.kind !== "ok" || side.kind !== "ok") return "no-line";
+      const outlines = outlinesOf(made);
+      const least = (view: "plan" | "side", kept: Path) =>
+        store.answer(woodLeft, { finished: outlines[view], kept }).value;
+      return { plan: least("plan", plan.kept), side: least("side", side.kept) };
+    },
+    sequence: () => {
+      const { width, thickness } = made.neckBlank;
+      return store.answer(sawSequence, { width, thickness, hand: spec.hand }).value;
+    },
+  });
+  return own;
+}
