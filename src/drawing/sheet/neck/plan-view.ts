@@ -80,14 +80,11 @@ function widths(input: NeckSheetInput, scale: number): Annotation[] {
   });
 }
 
+/** Where sections are cut: their upper ends. Under the plan the letter stands with the station's length, on whose line it lies. */
 function stations({ plan, sections }: NeckSheetInput, scale: number): Annotation[] {
-  return sections.flatMap(({ x }, i) => {
-    const [low, high] = across(plan, x);
-    const letter = letterOf(i);
-    return [
-      stationMark({ letter, x: x * scale, edge: high.y * scale, outward: 1 }),
-      stationMark({ letter, x: x * scale, edge: low.y * scale, outward: -1 }),
-    ];
+  return sections.map(({ x }, i) => {
+    const [, high] = across(plan, x);
+    return stationMark({ letter: letterOf(i), x: x * scale, edge: high.y * scale, outward: 1 });
   });
 }
 
@@ -136,7 +133,10 @@ function stationPlaces({ plan, sections, tolerances }: NeckSheetInput): RunningP
     nut: tolerances.stationNut,
     heel: tolerances.stationHeel,
   };
-  return sections.map(({ name, x }) => ({ x, y: across(plan, x)[0].y, tolerance: own[name] }));
+  return sections.map(({ name, x }, i) => ({
+    ...{ x, y: across(plan, x)[0].y, suffix: ` ${letterOf(i)}` },
+    tolerance: own[name],
+  }));
 }
 
 /** Over everything else, since its thin lines would run through what stands under the plan's ends. */
@@ -156,22 +156,22 @@ function lowEdge({ plan, pins }: Pick<NeckSheetInput, "plan" | "pins">): number 
 
 function leaders({ plan, rods, pins, tolerances }: NeckSheetInput, scale: number): Annotation[] {
   const tail = cornerAt(plan, "greatest");
+  const { minX: least, maxX: most } = extentsOf([plan])!;
   const found: Annotation[] = [];
   if (tail !== undefined) {
-    const out = tail.middle.y > 0 ? [45, 30, 60, 120] : [-45, -30, -60, -120];
     found.push(
       leader({
         text: `R${tail.radius.toFixed(2)} ±${tolerances.corner.toFixed(2)}`,
         at: () => scaled(tail.middle, scale),
-        directions: out,
+        directions: [120, 105, 135, 75, 60, 45],
       }),
     );
   }
   for (const pin of pins) {
     const words = `PIN ${pin.id.toUpperCase()} Ø${pin.diameter.toFixed(2)} ±${pin.fit.toFixed(2)}`;
-    found.push(
-      atCircle(words, scaled(pin, scale), (pin.diameter / 2) * scale, [60, 120, 75, 105, -60, -120]),
-    );
+    // Toward the middle of the sheet, so that a pin past an end doesn't push the view's words beyond it.
+    const inward = pin.x < (least + most) / 2 ? [75, 60, 45, 105, 120] : [105, 120, 135, 75, 60];
+    found.push(atCircle(words, scaled(pin, scale), (pin.diameter / 2) * scale, [...inward, -75, -105]));
   }
   for (const { path, depth } of rods) {
     const { minX, maxX, minY, maxY } = extentsOf([path])!;
