@@ -29,7 +29,7 @@ export const sheetFiles: readonly SheetFile[] = [
   },
 ];
 
-export function neckInput(model: Model) {
+function neckInput(model: Model) {
   const { spec, instrument } = model;
   const { neckPlan, neckSide, neckSections, neckRods, neckPins } = instrument;
   if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);

@@ -130,8 +130,7 @@ function roundings({ face, tolerances }: NeckSheetInput, scale: number): Annotat
   const { tuners } = face;
   const hole = face.hole.face;
   const first = tuners.reduce((a, b) => (b.y > 0 && b.along < a.along ? b : a));
-  const reamed = face.hole.back > hole ? ` REAM 1:30 TO Ø${face.hole.back.toFixed(2)} AT BACK` : "";
-  const words = `${tuners.length} X Ø${hole.toFixed(2)} ±${tolerances.hole.toFixed(2)}${reamed}`;
+  const words = `${tuners.length} X Ø${hole.toFixed(2)} ±${tolerances.hole.toFixed(2)}`;
   const centre = { x: -first.along * scale, y: first.y * scale };
   const found = [atCircle(words, centre, (hole / 2) * scale, [45, 60, 30, -45, -30, 75])];
   const corner = cornerAt(headFacePath(face), "least");

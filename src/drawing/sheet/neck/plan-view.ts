@@ -4,7 +4,7 @@ import type { Path } from "../../../geometry/path.ts";
 import type { Point } from "../../../geometry/point.ts";
 import { type Annotated, type Annotation, annotated } from "../annotate.ts";
 import { seenAslant } from "../ellipse.ts";
-import { atCircle, leader } from "../leader.ts";
+import { leader } from "../leader.ts";
 import { stacked, through } from "../linear.ts";
 import { across, cornerAt, stillThere } from "../measured-on.ts";
 import { placed } from "../moved.ts";
@@ -26,7 +26,7 @@ export function planView(input: NeckSheetInput, scale: number): Annotated {
     ...widths(input, scale),
     ...names(input, scale),
     overall(input, scale),
-    ...leaders(input, scale),
+    ...tailCorner(input, scale),
   ]);
 }
 
@@ -154,31 +154,10 @@ function lowEdge({ plan, pins }: Pick<NeckSheetInput, "plan" | "pins">): number 
   return extentsOf([plan, ...pins.map(pinPath)])!.minY;
 }
 
-function leaders({ plan, rods, pins, tolerances }: NeckSheetInput, scale: number): Annotation[] {
+function tailCorner({ plan, tolerances }: NeckSheetInput, scale: number): Annotation[] {
   const tail = cornerAt(plan, "greatest");
-  const { minX: least, maxX: most } = extentsOf([plan])!;
-  const found: Annotation[] = [];
-  if (tail !== undefined) {
-    found.push(
-      leader({
-        text: `R${tail.radius.toFixed(2)} ±${tolerances.corner.toFixed(2)}`,
-        at: () => scaled(tail.middle, scale),
-        directions: [120, 105, 135, 75, 60, 45],
-      }),
-    );
-  }
-  for (const pin of pins) {
-    const words = `PIN ${pin.id.toUpperCase()} Ø${pin.diameter.toFixed(2)} ±${pin.fit.toFixed(2)}`;
-    // Toward the middle of the sheet, so that a pin past an end doesn't push the view's words beyond it.
-    const inward = pin.x < (least + most) / 2 ? [75, 60, 45, 105, 120] : [105, 120, 135, 75, 60];
-    found.push(atCircle(words, scaled(pin, scale), (pin.diameter / 2) * scale, [...inward, -75, -105]));
-  }
-  for (const { path, depth } of rods) {
-    const { minX, maxX, minY, maxY } = extentsOf([path])!;
-    const at = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 > 0 ? maxY : minY };
-    const text = `ROD ${(maxY - minY).toFixed(2)} WIDE ${depth.toFixed(2)} DEEP`;
-    const up = at.y > 0 ? [60, 120, 45, 135] : [-60, -120, -45, -135, 60, 120];
-    found.push(leader({ text, at: () => scaled(at, scale), directions: up }));
-  }
-  return found;
+  if (tail === undefined) return [];
+  const text = `R${tail.radius.toFixed(2)} ±${tolerances.corner.toFixed(2)}`;
+  const directions = [120, 105, 135, 75, 60, 45];
+  return [leader({ text, at: () => scaled(tail.middle, scale), directions })];
 }
