@@ -10,6 +10,9 @@ const gap = 0.6;
 /** How near two lines may run along each other before one hides the other, mm on paper. */
 const beside = 1;
 
+/** How near two dimensions' lines may run along each other, mm on paper. */
+const apart = 2.5;
+
 /** How far an arc's chords may stray from it where only clearance is asked, mm. */
 const chord = 0.02;
 
@@ -55,7 +58,7 @@ export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blo
   const own = more.boxes.some((box, i) => more.boxes.some((other, k) => k > i && overlap(box, other)));
   if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return "blocked";
   if (boxes.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
-  const around = grown(extentOf(more), 2 * gap + beside);
+  const around = grown(extentOf(more), 2 * gap + apart);
   const near = taken.stretches.filter((other) => touches(other, around));
   if (boxes.some((box) => near.some((stretch) => crosses(stretch, box)))) return "blocked";
   if (more.boxes.some((box) => near.some((other) => misread(box, other)))) return "blocked";
@@ -128,13 +131,15 @@ const followed: readonly Weight[] = ["dimension", "station"];
 
 /** Whether a new stretch runs along one that is there, so that one of them can't be followed. */
 function hides(one: Stretch, other: Stretch): boolean {
-  if (!touches(grown(one, beside), other)) return false;
+  const both = followed.includes(one.weight) && followed.includes(other.weight);
+  const near = both ? apart : beside;
+  if (!touches(grown(one, near), other)) return false;
   if (other.weight === "hatch" || other.weight === "arrow" || one.weight === "arrow") return false;
   // A section's thick end may stand on the thin line that leads to its own measure.
   if (one.weight === "station" && other.weight === "extension") return false;
   const fresh = followed.includes(one.weight);
   if (!fresh && !(followed.includes(other.weight) && one.weight === "extension")) return false;
-  return along(one, other);
+  return along(one, other, near);
 }
 
 /** Whether a new dimension's or section's line crosses another's. */
@@ -149,7 +154,7 @@ function cut({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
 }
 
 /** Whether two stretches run beside each other, nearly parallel, for more than a millimetre. */
-function along({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
+function along({ a, b }: Stretch, { a: c, b: d }: Stretch, near: number): boolean {
   const long = Math.hypot(b.x - a.x, b.y - a.y);
   if (long === 0) return false;
   const [ux, uy] = [(b.x - a.x) / long, (b.y - a.y) / long];
@@ -158,6 +163,6 @@ function along({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
     t: (y - a.y) * ux - (x - a.x) * uy,
   });
   const [p, q] = [place(c), place(d)];
-  if (Math.abs(p.t) > beside || Math.abs(q.t) > beside) return false;
+  if (Math.abs(p.t) > near || Math.abs(q.t) > near) return false;
   return Math.min(long, Math.max(p.s, q.s)) - Math.max(0, Math.min(p.s, q.s)) > 1;
 }

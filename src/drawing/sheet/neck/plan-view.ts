@@ -16,7 +16,7 @@ import { pointedAt } from "../view-name.ts";
 import { letterOf, type NeckSheetInput } from "./input.ts";
 
 /** Where a dimension's line may stand beside what it measures, mm on paper. */
-const shifts = [0, -4, 4, -6, 6, -8, 8, -10, 10];
+const shifts = [0, 4, -4, 6, -6, 8, -8, 10, -10];
 
 /** The neck from the front, the nut's edge at the origin, at a scale on paper, with its dimensions. */
 export function planView(input: NeckSheetInput, scale: number): Annotated {
@@ -66,10 +66,11 @@ function scaled({ x, y }: Point, scale: number): Point {
 function widths(input: NeckSheetInput, scale: number): Annotation[] {
   const { plan, transition, stringLength, face, nutThickness, headAngle, tolerances } = input;
   const { usual, coreWidth, headEdge } = tolerances;
-  const shoulder = -nutThickness - face.shoulder * Math.cos((headAngle * Math.PI) / 180) - 1;
+  const last = Math.max(...face.tuners.map(({ along }) => along)) + face.hole.face / 2;
+  const tip = -nutThickness - ((face.length + last) / 2) * Math.cos((headAngle * Math.PI) / 180);
   const places = [
     { name: "width at the nut", x: 0, tolerance: usual },
-    { name: "width of the head", x: shoulder, tolerance: headEdge },
+    { name: "width of the head", x: tip, tolerance: headEdge },
     { name: "width where the transition starts", x: transition.start, tolerance: usual },
     { name: "width where the transition ends", x: transition.end, tolerance: usual },
     { name: "width of the core", x: stringLength, tolerance: coreWidth },
