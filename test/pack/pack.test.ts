@@ -50,6 +50,7 @@ describe("a pack", () => {
     const five = await pack(5);
     expect(five.files.map(({ path }) => path).sort()).toEqual([
       ...[
+        "bench/neck-sheet.svg",
         "checks.json",
         "dimensions.json",
         "dimensions.md",
