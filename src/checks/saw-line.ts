@@ -9,8 +9,11 @@ import { dimensionOf } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import type { Check } from "./check.ts";
 
-/** Into how many pieces a line or arc is cut to be measured, and what a distance may be short of by rounding, mm. */
-const fine = { pieces: 8, short: 2e-6 };
+/**
+ * Into how many pieces a line or arc is cut to be measured, and what a distance may be short of, mm: a step sees bulges rounded
+ * to 1e-6, which moves the middle of an arc with a chord of 200 mm by up to 5e-5.
+ */
+const fine = { pieces: 8, short: 1e-4 };
 
 /**
  * Whether the saw leaves enough wood outside one of the neck's outlines: measured flat, place by place, from the finished
