@@ -1,5 +1,6 @@
 import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { keptOutline } from "./kept-outline.ts";
 import { type Relief, reliefCut } from "./relief-cut.ts";
 import { type SawLine, sawLines } from "./saw-lines.ts";
 import { type TightPlace, tightPlaces } from "./tight-places.ts";
@@ -30,7 +31,10 @@ export type SawnOutline =
 export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): SawnOutline {
   const sawn = sawLines({ outline, blank, allowance, kerf });
   if (sawn.kind !== "ok") return sawn;
-  const { lines, kept } = sawn;
+  const { lines } = sawn;
+  const left = keptOutline(blank, lines, kerf);
+  if (left.kind !== "ok") return { kind: "no-line" };
+  const kept = left.path;
   const paths = lines.map(({ path }) => path);
   const tight = lines.flatMap(({ side, path }) =>
     tightPlaces(path, radius).map((place): MarkedPlace => {
@@ -39,4 +43,10 @@ export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOut
     }),
   );
   return { kind: "ok", lines, kept, tight };
+}
+
+/** Whether a blade follows every place of an outline's saw lines. */
+export function bladeFollows({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): boolean {
+  const sawn = sawLines({ outline, blank, allowance, kerf });
+  return sawn.kind === "ok" && sawn.lines.every(({ path }) => tightPlaces(path, radius).length === 0);
 }
