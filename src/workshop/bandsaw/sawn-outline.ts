@@ -2,6 +2,7 @@ import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import { withoutShort } from "../../geometry/simplify/without-short.ts";
 import { tolerance } from "../../geometry/tolerance.ts";
+import { keptOutline } from "./kept-outline.ts";
 import { type Relief, reliefCut } from "./relief-cut.ts";
 import { type SawLine, sawLines } from "./saw-lines.ts";
 import { type TightPlace, tightPlaces } from "./tight-places.ts";
@@ -38,8 +39,10 @@ const short = 10 * tolerance.exact;
 export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): SawnOutline {
   const sawn = sawLines({ outline, blank, allowance, kerf });
   if (sawn.kind !== "ok") return sawn;
-  const kept = withoutShort(sawn.kept, short);
   const lines = sawn.lines.map(({ side, path }) => ({ side, path: withoutShort(path, short) }));
+  const left = keptOutline(blank, lines, kerf);
+  if (left.kind !== "ok") return { kind: "no-line" };
+  const kept = withoutShort(left.path, short);
   const paths = lines.map(({ path }) => path);
   const tight = lines.flatMap(({ side, path }) =>
     tightPlaces(path, radius).map((place): MarkedPlace => {
@@ -48,4 +51,10 @@ export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOut
     }),
   );
   return { kind: "ok", lines, kept, tight };
+}
+
+/** Whether a blade follows every place of an outline's saw lines. */
+export function bladeFollows({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): boolean {
+  const sawn = sawLines({ outline, blank, allowance, kerf });
+  return sawn.kind === "ok" && sawn.lines.every(({ path }) => tightPlaces(path, radius).length === 0);
 }
