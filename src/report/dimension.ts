@@ -1,3 +1,4 @@
+import { usual } from "../order/usual-tolerance.ts";
 import type { Model } from "../workshop/model.ts";
 
 /** A named number of the model, worked out when asked for; mm, degrees, N or Hz as `unit` says. */
@@ -12,9 +13,6 @@ export type Dimension = {
 };
 
 type Of = Dimension["of"];
-
-/** Tolerances of what is worked out (G: what a careful hand holds at the bench), mm and degrees; N and Hz as reported. */
-export const usual = { length: 0.1, angle: 0.1, force: 0.5, pitch: 0.01 };
 
 /** A length that is worked out, with the usual tolerance. */
 export function length(part: string, id: string, label: string, of: Of): Dimension {

@@ -2,7 +2,8 @@ import { boardTop, boardWidth } from "../instrument/fingerboard/taper.ts";
 import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
-import { angle, type Dimension, length, usual } from "./dimension.ts";
+import { usual } from "../order/usual-tolerance.ts";
+import { angle, type Dimension, length } from "./dimension.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 
 /** Every dimension that a report of this spec has, in no particular order. */

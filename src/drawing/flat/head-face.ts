@@ -1,6 +1,7 @@
 import { circle } from "../../geometry/circle.ts";
 import { fairCurve } from "../../geometry/fair/fair-curve.ts";
 import { fairPath } from "../../geometry/fair/fair-path.ts";
+import type { Path } from "../../geometry/path.ts";
 import { step } from "../../step/step.ts";
 import { type Flat, layers, letterHeight, lineBetween, type Note, turnedOver } from "./flat.ts";
 
@@ -27,23 +28,10 @@ export type HeadFaceInput = {
  * shoulders are fair there; here the same stations are made fair again, which is the same to a few hundredths of a millimetre.
  */
 export const headFaceFlat = step("outline.head-face", 2, (given: HeadFaceInput): Flat => {
-  const { hand, length, half, nutHalf, edge, shoulder, corner, hole, bare, tuners } = given;
-  const outline = fairCurve(
-    [
-      { x: -length, y: -half, corner },
-      { x: -shoulder, y: -half, corner: 0, leave: 0 },
-      { x: 0, y: -nutHalf, corner: 0, arrive: -edge },
-      { x: 0, y: nutHalf, corner: 0, leave: 180 + edge },
-      { x: -shoulder, y: half, corner: 0, arrive: 180 },
-      { x: -length, y: half, corner },
-    ],
-    { closed: true },
-  );
-  const path = outline.kind === "ok" ? fairPath(outline.curve) : undefined;
-  if (path?.kind !== "ok") throw new RangeError("the head's face has no outline");
+  const { hand, length, half, hole, bare, tuners } = given;
   const flat: Flat = {
     shapes: [
-      { layer: layers.part, path: path.path },
+      { layer: layers.part, path: headFacePath(given) },
       { layer: layers.note, path: lineBetween(-length - 4, 0, 4, 0), chain: true },
       ...tuners.map(({ along, y }) => ({
         layer: layers.bore(hole.face),
@@ -62,6 +50,25 @@ export const headFaceFlat = step("outline.head-face", 2, (given: HeadFaceInput):
   };
   return hand === "left" ? turnedOver(flat, "y") : flat;
 });
+
+/** The outline of a head's face, counter-clockwise; mm. */
+export function headFacePath(given: Omit<HeadFaceInput, "hand" | "hole" | "bare" | "tuners">): Path {
+  const { length, half, nutHalf, edge, shoulder, corner } = given;
+  const outline = fairCurve(
+    [
+      { x: -length, y: -half, corner },
+      { x: -shoulder, y: -half, corner: 0, leave: 0 },
+      { x: 0, y: -nutHalf, corner: 0, arrive: -edge },
+      { x: 0, y: nutHalf, corner: 0, leave: 180 + edge },
+      { x: -shoulder, y: half, corner: 0, arrive: 180 },
+      { x: -length, y: half, corner },
+    ],
+    { closed: true },
+  );
+  const path = outline.kind === "ok" ? fairPath(outline.curve) : undefined;
+  if (path?.kind !== "ok") throw new RangeError("the head's face has no outline");
+  return path.path;
+}
 
 /** Pegs go in from the back, so their holes are bored through at what they are at the face, and opened from the back. */
 function reaming({ face, back }: HeadFaceInput["hole"], x: number, y: number): Note {

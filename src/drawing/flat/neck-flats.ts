@@ -1,7 +1,8 @@
 import { boardWidth } from "../../instrument/fingerboard/taper.ts";
 import { dimensionOf } from "../../order/spec.ts";
+import type { Model } from "../../workshop/model.ts";
 import type { FlatFile } from "./flat-file.ts";
-import { headFaceFlat } from "./head-face.ts";
+import { type HeadFaceInput, headFaceFlat } from "./head-face.ts";
 import { neckPlanFlat } from "./neck-plan.ts";
 import { neckSawFlats } from "./neck-saw-flats.ts";
 import { neckSectionsFlat } from "./neck-sections.ts";
@@ -62,23 +63,23 @@ export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "head-face", folder: "outlines", part: "head", seenFrom: "head's front" },
     what: "the head's face with the tuners' holes, which are bored square to it",
-    of: ({ spec, instrument: { tuners, tunerHole, taper } }, store) => {
-      const of = (id: string) => dimensionOf(spec, id);
-      const fall = Math.cos((of("head.angle") * Math.PI) / 180);
-      const slope = (taper.end - taper.nut) / 2 / taper.length;
-      return store.answer(headFaceFlat, {
-        ...{ hand: spec.hand, length: tuners.length, half: tuners.half },
-        nutHalf: boardWidth(taper, -of("nut.thickness")) / 2,
-        edge: (Math.atan(slope * fall) * 180) / Math.PI,
-        ...{
-          shoulder: of("head.shoulder") / fall,
-          corner: of("head.corner"),
-          hole: tunerHole,
-          bare: tuners.kind === "tail",
-        },
-        tuners: tuners.tuners.map(({ along, y }, i) => ({ name: spec.strings[i]!.name, along, y })),
-      });
-    },
+    of: (model, store) => store.answer(headFaceFlat, { hand: model.spec.hand, ...headFaceOf(model) }),
   },
   ...neckSawFlats,
 ];
+
+/** The head's face of a model, right-handed. */
+export function headFaceOf({ spec, instrument }: Model): Omit<HeadFaceInput, "hand"> {
+  const { tuners, tunerHole, taper } = instrument;
+  const of = (id: string) => dimensionOf(spec, id);
+  const fall = Math.cos((of("head.angle") * Math.PI) / 180);
+  const slope = (taper.end - taper.nut) / 2 / taper.length;
+  return {
+    ...{ length: tuners.length, half: tuners.half },
+    nutHalf: boardWidth(taper, -of("nut.thickness")) / 2,
+    edge: (Math.atan(slope * fall) * 180) / Math.PI,
+    ...{ shoulder: of("head.shoulder") / fall, corner: of("head.corner") },
+    ...{ hole: tunerHole, bare: tuners.kind === "tail" },
+    tuners: tuners.tuners.map(({ along, y }, i) => ({ name: spec.strings[i]!.name, along, y })),
+  };
+}

@@ -1,8 +1,7 @@
 import type { Flat, Note, Shape } from "../../drawing/flat/flat.ts";
 import { type Extents, extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
-import { segmentsOf } from "../../geometry/segment.ts";
-import { rounded } from "../../step/rounded.ts";
+import { escaped, n, pathData } from "./svg-data.ts";
 
 /** How a layer is drawn: width in mm, and dashes; colour carries no meaning, so that black and white tells the same. */
 type Pen = { readonly width: number; readonly dash: string };
@@ -52,18 +51,6 @@ function shapeText({ layer, path, chain }: Shape): string {
   return `<path data-layer="${escaped(layer)}" stroke-width="${width}"${dashes} d="${pathData(path)}"/>`;
 }
 
-/** A path in the path language of SVG, y turned over. */
-function pathData(path: Path): string {
-  const first = path.points[0];
-  if (first === undefined) return "";
-  const pieces = segmentsOf(path).map((segment) => {
-    const end = `${n(segment.to.x)} ${n(-segment.to.y)}`;
-    if (segment.kind === "line") return `L${end}`;
-    return `A${n(segment.radius)} ${n(segment.radius)} 0 0 ${segment.sweep > 0 ? 0 : 1} ${end}`;
-  });
-  return [`M${n(first.x)} ${n(-first.y)}`, ...pieces, ...(path.closed ? ["Z"] : [])].join("");
-}
-
 function noteText({ text, x, y, height, turn, align }: Note): string {
   const anchor = { left: "start", center: "middle", right: "end" }[align];
   const turned = turn === 0 ? "" : ` transform="rotate(${-turn} ${n(x)} ${n(-y)})"`;
@@ -90,16 +77,4 @@ function surroundings({ shapes, notes }: Flat): Extents {
     return { closed: true, points: corners };
   });
   return extentsOf([...shapes.map(({ path }) => path), ...boxes]) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
-}
-
-function n(value: number): string {
-  return String(rounded(value));
-}
-
-function escaped(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
 }

@@ -1,0 +1,151 @@
+import { facet } from "../../geometry/facet.ts";
+import type { Point } from "../../geometry/point.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
+import { textBox } from "./lettering.ts";
+import type { Box, Marks, Weight } from "./sheet.ts";
+
+/** How far a text stays from other texts and from lines, mm on paper. */
+const gap = 0.6;
+
+/** How near two lines may run along each other before one hides the other, mm on paper. */
+const beside = 1;
+
+/** How far an arc's chords may stray from it where only clearance is asked, mm. */
+const chord = 0.02;
+
+/** A straight piece of a line, and the box round it. */
+type Stretch = Box & { readonly weight: Weight; readonly a: Point; readonly b: Point };
+
+/** What is drawn already, as straight stretches and boxes of text. */
+export type Taken = { readonly stretches: readonly Stretch[]; readonly boxes: readonly Box[] };
+
+/** Marks as what they take up. */
+export function takenBy({ lines, texts }: Marks): Taken {
+  const stretches = lines.flatMap(({ weight, path }) =>
+    segmentsOf(facet(path, chord)).map(({ from, to }) => stretch(weight, from, to)),
+  );
+  return { stretches, boxes: texts.map(textBox) };
+}
+
+function stretch(weight: Weight, a: Point, b: Point): Stretch {
+  return {
+    ...{ weight, a, b, minX: Math.min(a.x, b.x), maxX: Math.max(a.x, b.x) },
+    ...{ minY: Math.min(a.y, b.y), maxY: Math.max(a.y, b.y) },
+  };
+}
+
+/** Both as one. */
+export function taking(one: Taken, other: Taken): Taken {
+  return {
+    stretches: [...one.stretches, ...other.stretches],
+    boxes: [...one.boxes, ...other.boxes],
+  };
+}
+
+/**
+ * How new marks stand beside what is there.
+ *
+ * - `clear`: no text over or nearer than a gap to another text or any line, its own included; no line through a text; no
+ *   dimension's line along any line or through another's.
+ * - `crossing`: all that, but a dimension's line crosses another's.
+ * - `blocked`: neither.
+ */
+export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blocked" {
+  const boxes = more.boxes.map((box) => grown(box, gap));
+  const own = more.boxes.some((box, i) => more.boxes.some((other, k) => k > i && overlap(box, other)));
+  if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return "blocked";
+  if (boxes.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
+  const around = grown(extentOf(more), 2 * gap + beside);
+  const near = taken.stretches.filter((other) => touches(other, around));
+  if (boxes.some((box) => near.some((stretch) => crosses(stretch, box)))) return "blocked";
+  const there = taken.boxes.map((box) => grown(box, gap));
+  if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
+  if (more.stretches.some((one) => near.some((other) => hides(one, other)))) return "blocked";
+  return more.stretches.some((one) => near.some((other) => crossing(one, other))) ? "crossing" : "clear";
+}
+
+function extentOf({ stretches, boxes }: Taken): Box {
+  let [minX, minY] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [maxX, maxY] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const box of [...stretches, ...boxes]) {
+    minX = Math.min(minX, box.minX);
+    minY = Math.min(minY, box.minY);
+    maxX = Math.max(maxX, box.maxX);
+    maxY = Math.max(maxY, box.maxY);
+  }
+  return { minX, minY, maxX, maxY };
+}
+
+/** A box with a margin round it. */
+export function grown(box: Box, by: number): Box {
+  return { minX: box.minX - by, minY: box.minY - by, maxX: box.maxX + by, maxY: box.maxY + by };
+}
+
+/** Whether two boxes have an area in common. */
+export function overlap(a: Box, b: Box): boolean {
+  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+}
+
+/** Whether two boxes have a place in common, their borders included. */
+function touches(a: Box, b: Box): boolean {
+  return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
+}
+
+/** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky). */
+function crosses(of: Stretch, box: Box): boolean {
+  if (!touches(of, box)) return false;
+  const { a, b } = of;
+  let [first, last] = [0, 1];
+  for (const [from, to, least, most] of [
+    [a.x, b.x, box.minX, box.maxX],
+    [a.y, b.y, box.minY, box.maxY],
+  ] as const) {
+    if (from === to) {
+      if (from <= least || from >= most) return false;
+      continue;
+    }
+    const [enter, leave] = [(least - from) / (to - from), (most - from) / (to - from)];
+    first = Math.max(first, Math.min(enter, leave));
+    last = Math.min(last, Math.max(enter, leave));
+  }
+  return first < last;
+}
+
+/** Kinds of line that are read by following them. */
+const followed: readonly Weight[] = ["dimension", "station"];
+
+/** Whether a new stretch runs along one that is there, so that one of them can't be followed. */
+function hides(one: Stretch, other: Stretch): boolean {
+  if (!touches(grown(one, beside), other)) return false;
+  if (other.weight === "hatch" || other.weight === "arrow" || one.weight === "arrow") return false;
+  // A section's thick end may stand on the thin line that leads to its own measure.
+  if (one.weight === "station" && other.weight === "extension") return false;
+  const fresh = followed.includes(one.weight);
+  if (!fresh && !(followed.includes(other.weight) && one.weight === "extension")) return false;
+  return along(one, other);
+}
+
+/** Whether a new dimension's or section's line crosses another's. */
+function crossing(one: Stretch, other: Stretch): boolean {
+  return followed.includes(one.weight) && followed.includes(other.weight) && cut(one, other);
+}
+
+/** Whether two stretches cross inside both. */
+function cut({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
+  const side = (p: Point, q: Point, r: Point) => (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+}
+
+/** Whether two stretches run beside each other, nearly parallel, for more than a millimetre. */
+function along({ a, b }: Stretch, { a: c, b: d }: Stretch): boolean {
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  if (long === 0) return false;
+  const [ux, uy] = [(b.x - a.x) / long, (b.y - a.y) / long];
+  const place = ({ x, y }: Point) => ({
+    s: (x - a.x) * ux + (y - a.y) * uy,
+    t: (y - a.y) * ux - (x - a.x) * uy,
+  });
+  const [p, q] = [place(c), place(d)];
+  if (Math.abs(p.t) > beside || Math.abs(q.t) > beside) return false;
+  return Math.min(long, Math.max(p.s, q.s)) - Math.max(0, Math.min(p.s, q.s)) > 1;
+}

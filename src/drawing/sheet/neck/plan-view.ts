@@ -1,0 +1,184 @@
+import { circle } from "../../../geometry/circle.ts";
+import { extentsOf } from "../../../geometry/measure.ts";
+import type { Path } from "../../../geometry/path.ts";
+import type { Point } from "../../../geometry/point.ts";
+import { type Annotated, type Annotation, annotated } from "../annotate.ts";
+import { seenAslant } from "../ellipse.ts";
+import { atCircle, leader } from "../leader.ts";
+import { stacked, through } from "../linear.ts";
+import { across, cornerAt, stillThere } from "../measured-on.ts";
+import { placed } from "../moved.ts";
+import { type RunningPlace, running } from "../running.ts";
+import type { SheetLine, Weight } from "../sheet.ts";
+import { stationMark } from "../station-mark.ts";
+import { cross, stroke } from "../strokes.ts";
+import { pointedAt } from "../view-name.ts";
+import { letterOf, type NeckSheetInput } from "./input.ts";
+
+/** Where a dimension's line may stand beside what it measures, mm on paper. */
+const shifts = [0, -4, 4, -6, 6, -8, 8, -10, 10];
+
+/** The neck from the front, the nut's edge at the origin, at a scale on paper, with its dimensions. */
+export function planView(input: NeckSheetInput, scale: number): Annotated {
+  return annotated({ lines: planLines(input, scale), texts: [] }, [
+    lengths(input, scale),
+    ...stations(input, scale),
+    ...widths(input, scale),
+    ...names(input, scale),
+    overall(input, scale),
+    ...leaders(input, scale),
+  ]);
+}
+
+function planLines(input: NeckSheetInput, scale: number): SheetLine[] {
+  const { plan, core, face, rods, pins, headAngle, nutThickness } = input;
+  const fall = Math.cos((headAngle * Math.PI) / 180);
+  const { minX, maxX } = extentsOf([plan, ...pins.map(pinPath)])!;
+  const line = (weight: Weight, path: Path): SheetLine => ({ weight, path: placed(path, scale) });
+  const at = (weight: Weight, x: number) => {
+    const [low, high] = across(plan, x);
+    return stroke(weight, scaled(low, scale), scaled(high, scale));
+  };
+  const edges = core.drop !== 0 || core.slope !== 0 ? [-nutThickness, core.start] : [-nutThickness];
+  const holes = face.tuners.map(({ along, y }) => ({ x: -nutThickness - along * fall, y }));
+  return [
+    line("outline", plan),
+    ...edges.map((x) => at("edge", x)),
+    ...[0, input.boardLength, input.stringLength].map((x) => at("reference", x)),
+    ...rods.map(({ path }) => line("edge", path)),
+    stroke("centre", { x: minX * scale - 5, y: 0 }, { x: maxX * scale + 5, y: 0 }),
+    ...holes.map((hole) => line("edge", seenAslant(hole, face.hole.face / 2, fall))),
+    ...holes.flatMap((hole) => cross(scaled(hole, scale), (face.hole.face / 2) * scale + 1.5)),
+    ...pins.map((pin) => line("edge", pinPath(pin))),
+    ...pins.flatMap((pin) => cross(scaled(pin, scale), (pin.diameter / 2) * scale + 1.5)),
+  ];
+}
+
+function pinPath({ x, y, diameter }: NeckSheetInput["pins"][number]): Path {
+  return circle({ x, y }, diameter / 2);
+}
+
+function scaled({ x, y }: Point, scale: number): Point {
+  return { x: x * scale, y: y * scale };
+}
+
+/** The widths that the neck is shaped to, where it is held to them. */
+function widths(input: NeckSheetInput, scale: number): Annotation[] {
+  const { plan, transition, stringLength, face, nutThickness, headAngle, tolerances } = input;
+  const { usual, coreWidth, headEdge } = tolerances;
+  const shoulder = -nutThickness - face.shoulder * Math.cos((headAngle * Math.PI) / 180) - 1;
+  const places = [
+    { name: "width of the head", x: shoulder, tolerance: headEdge },
+    { name: "width at the nut", x: 0, tolerance: usual },
+    { name: "width where the transition starts", x: transition.start, tolerance: usual },
+    { name: "width where the transition ends", x: transition.end, tolerance: usual },
+    { name: "width of the core", x: stringLength, tolerance: coreWidth },
+  ];
+  return places.map(({ name, x, tolerance }) => {
+    const [from, to] = across(plan, x);
+    return through({ name, along: "y", from, to, tolerance }, scale, shifts, stillThere(plan, x, scale));
+  });
+}
+
+function stations({ plan, sections }: NeckSheetInput, scale: number): Annotation[] {
+  return sections.flatMap(({ x }, i) => {
+    const [low, high] = across(plan, x);
+    const letter = letterOf(i);
+    return [
+      stationMark({ letter, x: x * scale, edge: high.y * scale, outward: 1 }),
+      stationMark({ letter, x: x * scale, edge: low.y * scale, outward: -1 }),
+    ];
+  });
+}
+
+function names(input: NeckSheetInput, scale: number): Annotation[] {
+  const { plan, boardLength, stringLength, core } = input;
+  const places = [
+    { text: "NUT", x: 0 },
+    { text: "CORE", x: core.start },
+    { text: "BOARD END", x: boardLength },
+    { text: "BRIDGE", x: stringLength },
+  ];
+  return places.map(({ text, x }) => pointedAt(text, x * scale, across(plan, x)[1].y * scale));
+}
+
+/** Lengths from the nut's edge, on one line under the plan. */
+function lengths(input: NeckSheetInput, scale: number): Annotation {
+  const { plan, boardLength, stringLength, transition, core, nutThickness, rods, pins, tolerances } = input;
+  const { minX, maxX, minY } = extentsOf([plan])!;
+  const at = (x: number, tolerance?: number): RunningPlace => ({ x, y: across(plan, x)[0].y, tolerance });
+  const places: RunningPlace[] = [
+    { x: minX, y: minY, tolerance: tolerances.usual },
+    at(-nutThickness, tolerances.nutThickness),
+    at(transition.start, tolerances.transitionStart),
+    at(transition.end, tolerances.transitionEnd),
+    at(core.start, tolerances.coreStart),
+    at(boardLength, tolerances.boardLength),
+    at(stringLength, tolerances.stringLength),
+    { x: maxX, y: minY, tolerance: tolerances.coreEnd },
+    ...stationPlaces(input),
+    ...pins.map((pin) => ({
+      ...{ x: pin.x, y: extentsOf([pinPath(pin)])!.minY },
+      ...(pin.place === null ? {} : { tolerance: pin.place }),
+    })),
+    ...rods.slice(0, 1).flatMap(({ path }) => {
+      const { minX: start, maxX: end } = extentsOf([path])!;
+      return [at(start), at(end)];
+    }),
+  ];
+  const origin = across(plan, 0)[0];
+  return running("lengths from the nut", origin, places, scale, lowEdge(input) * scale);
+}
+
+/** The stations' places; those that the design names for their thickness have a tolerance of their own. */
+function stationPlaces({ plan, sections, tolerances }: NeckSheetInput): RunningPlace[] {
+  const own: { readonly [name: string]: number } = {
+    nut: tolerances.stationNut,
+    heel: tolerances.stationHeel,
+  };
+  return sections.map(({ name, x }) => ({ x, y: across(plan, x)[0].y, tolerance: own[name] }));
+}
+
+/** Over everything else, since its thin lines would run through what stands under the plan's ends. */
+function overall({ plan, tolerances }: NeckSheetInput, scale: number): Annotation {
+  const { minX, maxX, maxY } = extentsOf([plan])!;
+  const [from, to] = [
+    { x: minX, y: maxY },
+    { x: maxX, y: maxY },
+  ];
+  const of = { name: "overall length", along: "x", from, to, tolerance: tolerances.usual } as const;
+  return stacked(of, scale, maxY * scale, 1);
+}
+
+function lowEdge({ plan, pins }: Pick<NeckSheetInput, "plan" | "pins">): number {
+  return extentsOf([plan, ...pins.map(pinPath)])!.minY;
+}
+
+function leaders({ plan, rods, pins, tolerances }: NeckSheetInput, scale: number): Annotation[] {
+  const tail = cornerAt(plan, "greatest");
+  const found: Annotation[] = [];
+  if (tail !== undefined) {
+    const out = tail.middle.y > 0 ? [45, 30, 60, 120] : [-45, -30, -60, -120];
+    found.push(
+      leader({
+        text: `R${tail.radius.toFixed(2)} ±${tolerances.corner.toFixed(2)}`,
+        at: () => scaled(tail.middle, scale),
+        directions: out,
+      }),
+    );
+  }
+  for (const pin of pins) {
+    const words = `PIN ${pin.id.toUpperCase()} Ø${pin.diameter.toFixed(2)} ±${pin.fit.toFixed(2)}`;
+    found.push(
+      atCircle(words, scaled(pin, scale), (pin.diameter / 2) * scale, [60, 120, 75, 105, -60, -120]),
+    );
+  }
+  for (const { path, depth } of rods) {
+    const { minX, maxX, minY, maxY } = extentsOf([path])!;
+    const at = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 > 0 ? maxY : minY };
+    const text = `ROD ${(maxY - minY).toFixed(2)} WIDE ${depth.toFixed(2)} DEEP`;
+    const up = at.y > 0 ? [60, 120, 45, 135] : [-60, -120, -45, -135, 60, 120];
+    found.push(leader({ text, at: () => scaled(at, scale), directions: up }));
+  }
+  return found;
+}
