@@ -186,7 +186,9 @@ describe.each(everyCount)("the sawing of $design with $count strings", ({ design
       }
       for (const { radius } of tight) expect(radius).toBeLessThan(least);
     }
-    expect(bends).toBeGreaterThan(2);
+    // A bare head hardly widens from the nut; every other one has shoulders that no blade here follows.
+    if (model.spec.tuners === "tail") expect(bends).toBe(0);
+    else expect(bends).toBeGreaterThan(2);
   });
 
   it("finds a side line that is 1 mm too deep, by the test's own measure", () => {
