@@ -45,23 +45,20 @@ export function stillThere(path: Path, x: number, scale: number) {
   };
 }
 
-/** The arc of a path that ends at its least or greatest x: the middle of the arc, its radius and its centre. */
+/** The upper of the arcs of a path that end at its least or greatest x: its middle and its radius. */
 export function cornerAt(
   path: Path,
   end: "least" | "greatest",
-): { middle: Point; radius: number; centre: Point } | undefined {
+): { readonly middle: Point; readonly radius: number } | undefined {
   const xs = path.points.map(({ x }) => x);
   const x = end === "least" ? Math.min(...xs) : Math.max(...xs);
-  for (const segment of segmentsOf(path)) {
-    if (segment.kind !== "arc") continue;
+  const corners = segmentsOf(path).flatMap((segment) => {
+    if (segment.kind !== "arc") return [];
     const { from, to, centre, radius, start, sweep } = segment;
-    if (Math.abs(from.x - x) > tolerance.exact && Math.abs(to.x - x) > tolerance.exact) continue;
+    if (Math.abs(from.x - x) > tolerance.exact && Math.abs(to.x - x) > tolerance.exact) return [];
     const angle = start + sweep / 2;
-    return {
-      middle: { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) },
-      radius,
-      centre,
-    };
-  }
-  return undefined;
+    const middle = { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
+    return [{ middle, radius }];
+  });
+  return corners.sort((a, b) => b.middle.y - a.middle.y)[0];
 }

@@ -35,26 +35,31 @@ export function headView(input: NeckSheetInput, scale: number): Annotated {
   ]);
 }
 
+/** The strings' names at their holes. Holes behind the nut's slots stand in no columns: each is told its own distance across. */
 function stringNames({ face }: NeckSheetInput, scale: number): Annotation[] {
-  return face.tuners.map(({ name: string, along, y }) => {
-    // Holes behind the nut's slots stand in no columns: each is named with its own distance from the centreline.
-    const name = face.bare ? `${string} Y ${Math.abs(y).toFixed(2)}` : string;
-    return {
-      name: `string ${string}`,
-      ways: function* (): Iterable<Marks> {
-        const beside = (face.hole.face / 2) * scale + 2.5 + textLength({ text: name, height }) / 2;
-        for (const aside of [beside, -beside]) {
-          yield nameAt(name, { x: -along * scale + aside, y: y * scale });
+  const radius = (face.hole.face / 2) * scale;
+  if (face.bare) {
+    return face.tuners.map(({ name, along, y }) => {
+      const words = `${name} Y ${Math.abs(y).toFixed(2)}`;
+      const up = y < 0 ? [-60, -75, -45, -30, -105, -120, -150] : [60, 75, 45, 30, 105, 120, 150];
+      const centre = { x: -along * scale, y: y * scale };
+      return atCircle(words, centre, radius, [...up, 0, 15, -15, ...up.map((turn) => -turn)]);
+    });
+  }
+  return face.tuners.map(({ name, along, y }) => ({
+    name: `string ${name}`,
+    ways: function* (): Iterable<Marks> {
+      const beside = radius + 2.5 + textLength({ text: name, height }) / 2;
+      for (const aside of [beside, -beside]) {
+        yield nameAt(name, { x: -along * scale + aside, y: y * scale });
+      }
+      for (let out = 3; out < 40; out += 1) {
+        for (const aside of [0, 3.5, -3.5, 5, -5]) {
+          yield nameAt(name, { x: -along * scale + aside, y: Math.sign(y) * (face.half * scale + out) });
         }
-        for (let out = 3; out < 40; out += 1) {
-          for (const aside of [0, 3.5, -3.5, 5, -5]) {
-            const middle = (y < 0 ? -1 : 1) * (face.half * scale + out);
-            yield nameAt(name, { x: -along * scale + aside, y: middle });
-          }
-        }
-      },
-    };
-  });
+      }
+    },
+  }));
 }
 
 function nameAt(name: string, middle: Point): Marks {
@@ -125,8 +130,7 @@ function roundings({ face, tolerances }: NeckSheetInput, scale: number): Annotat
   const { tuners } = face;
   const hole = face.hole.face;
   const first = tuners.reduce((a, b) => (b.y > 0 && b.along < a.along ? b : a));
-  const reamed = face.hole.back > hole ? ` REAM 1:30 TO Ø${face.hole.back.toFixed(2)} AT BACK` : "";
-  const words = `${tuners.length} X Ø${hole.toFixed(2)} ±${tolerances.hole.toFixed(2)}${reamed}`;
+  const words = `${tuners.length} X Ø${hole.toFixed(2)} ±${tolerances.hole.toFixed(2)}`;
   const centre = { x: -first.along * scale, y: first.y * scale };
   const found = [atCircle(words, centre, (hole / 2) * scale, [45, 60, 30, -45, -30, 75])];
   const corner = cornerAt(headFacePath(face), "least");

@@ -13,6 +13,7 @@ import { forHand, letterOf, type NeckSheetInput, type PaperSize } from "./input.
 import { planView } from "./plan-view.ts";
 import { sectionView } from "./section-view.ts";
 import { sideView } from "./side-view.ts";
+import { sunkList } from "./sunk-list.ts";
 
 type Scale = (typeof scales)[number];
 
@@ -67,6 +68,7 @@ function remembered(input: NeckSheetInput) {
         return named(view, `${letter}-${letter}  ${detail.text}`, stationWords(section.name), 0, 0);
       }),
     ),
+    ...sunkList(input),
     once(`head ${head.text}`, () => {
       const middle = -input.face.length * head.factor;
       return named(headView(input, head.factor), `HEAD'S FACE  ${head.text}`, "SEEN SQUARE TO IT", middle, 0);

@@ -4,7 +4,7 @@ import type { Path } from "../../../geometry/path.ts";
 import type { Point } from "../../../geometry/point.ts";
 import { type Annotated, type Annotation, annotated } from "../annotate.ts";
 import { seenAslant } from "../ellipse.ts";
-import { atCircle, leader } from "../leader.ts";
+import { leader } from "../leader.ts";
 import { stacked, through } from "../linear.ts";
 import { across, cornerAt, stillThere } from "../measured-on.ts";
 import { placed } from "../moved.ts";
@@ -26,7 +26,7 @@ export function planView(input: NeckSheetInput, scale: number): Annotated {
     ...widths(input, scale),
     ...names(input, scale),
     overall(input, scale),
-    ...leaders(input, scale),
+    ...tailCorner(input, scale),
   ]);
 }
 
@@ -80,14 +80,11 @@ function widths(input: NeckSheetInput, scale: number): Annotation[] {
   });
 }
 
+/** Where sections are cut: their upper ends. Under the plan the letter stands with the station's length, on whose line it lies. */
 function stations({ plan, sections }: NeckSheetInput, scale: number): Annotation[] {
-  return sections.flatMap(({ x }, i) => {
-    const [low, high] = across(plan, x);
-    const letter = letterOf(i);
-    return [
-      stationMark({ letter, x: x * scale, edge: high.y * scale, outward: 1 }),
-      stationMark({ letter, x: x * scale, edge: low.y * scale, outward: -1 }),
-    ];
+  return sections.map(({ x }, i) => {
+    const [, high] = across(plan, x);
+    return stationMark({ letter: letterOf(i), x: x * scale, edge: high.y * scale, outward: 1 });
   });
 }
 
@@ -136,7 +133,10 @@ function stationPlaces({ plan, sections, tolerances }: NeckSheetInput): RunningP
     nut: tolerances.stationNut,
     heel: tolerances.stationHeel,
   };
-  return sections.map(({ name, x }) => ({ x, y: across(plan, x)[0].y, tolerance: own[name] }));
+  return sections.map(({ name, x }, i) => ({
+    ...{ x, y: across(plan, x)[0].y, suffix: ` ${letterOf(i)}` },
+    tolerance: own[name],
+  }));
 }
 
 /** Over everything else, since its thin lines would run through what stands under the plan's ends. */
@@ -154,31 +154,10 @@ function lowEdge({ plan, pins }: Pick<NeckSheetInput, "plan" | "pins">): number 
   return extentsOf([plan, ...pins.map(pinPath)])!.minY;
 }
 
-function leaders({ plan, rods, pins, tolerances }: NeckSheetInput, scale: number): Annotation[] {
+function tailCorner({ plan, tolerances }: NeckSheetInput, scale: number): Annotation[] {
   const tail = cornerAt(plan, "greatest");
-  const found: Annotation[] = [];
-  if (tail !== undefined) {
-    const out = tail.middle.y > 0 ? [45, 30, 60, 120] : [-45, -30, -60, -120];
-    found.push(
-      leader({
-        text: `R${tail.radius.toFixed(2)} ±${tolerances.corner.toFixed(2)}`,
-        at: () => scaled(tail.middle, scale),
-        directions: out,
-      }),
-    );
-  }
-  for (const pin of pins) {
-    const words = `PIN ${pin.id.toUpperCase()} Ø${pin.diameter.toFixed(2)} ±${pin.fit.toFixed(2)}`;
-    found.push(
-      atCircle(words, scaled(pin, scale), (pin.diameter / 2) * scale, [60, 120, 75, 105, -60, -120]),
-    );
-  }
-  for (const { path, depth } of rods) {
-    const { minX, maxX, minY, maxY } = extentsOf([path])!;
-    const at = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 > 0 ? maxY : minY };
-    const text = `ROD ${(maxY - minY).toFixed(2)} WIDE ${depth.toFixed(2)} DEEP`;
-    const up = at.y > 0 ? [60, 120, 45, 135] : [-60, -120, -45, -135, 60, 120];
-    found.push(leader({ text, at: () => scaled(at, scale), directions: up }));
-  }
-  return found;
+  if (tail === undefined) return [];
+  const text = `R${tail.radius.toFixed(2)} ±${tolerances.corner.toFixed(2)}`;
+  const directions = [120, 105, 135, 75, 60, 45];
+  return [leader({ text, at: () => scaled(tail.middle, scale), directions })];
 }
