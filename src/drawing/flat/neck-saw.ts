@@ -72,7 +72,7 @@ function markShapes({ x, y, relief }: Place): Shape[] {
 }
 
 /** A tight place's radius stands inside the neck, and the name of its relief cut outside the blank. */
-function markNotes({ x, y, radius, side, relief }: Place, { minY, maxY }: Extents): Note[] {
+function markNotes({ x, y, radius, turn, side, relief }: Place, { minY, maxY }: Extents): Note[] {
   const inward = side === "low" ? y + sizes.ring + sizes.clear : y - sizes.ring - sizes.clear - letterHeight;
   const outside = side === "low" ? minY - 2.5 - letterHeight : maxY + 2.5;
   const way = {
@@ -80,9 +80,11 @@ function markNotes({ x, y, radius, side, relief }: Place, { minY, maxY }: Extent
     leg: "IN ALONG THE LINE",
     none: "NO STRAIGHT WAY IN",
   }[relief.kind];
+  // Where the neck bulges it narrows toward the tail: to the head's side of the place there is room.
+  const bulges = (side === "low") === (turn === "left");
   const start = relief.kind === "cut" ? relief.path.points[0]!.x : x;
   return [
-    note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, "center"),
+    note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, bulges ? "right" : "center"),
     note(way, start, outside, "center"),
   ];
 }
