@@ -6,7 +6,7 @@ import type { Sheet, SheetText } from "../../src/drawing/sheet/sheet.ts";
 import { sheetFiles } from "../../src/drawing/sheet/sheets.ts";
 import { titledSheet } from "../../src/drawing/sheet/titled-sheet.ts";
 import { sheetSvgText } from "../../src/files/svg/write-sheet-svg.ts";
-import { reportFor } from "../../src/pack/pack.ts";
+import { reportFor } from "../../src/pack/report-for.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { everyCount, specOf } from "../samples.ts";

@@ -57,7 +57,7 @@ export function grown({ minX, maxX, minY, maxY }: Extents, by: number): Extents 
 }
 
 /** Where a line along one side may lie for its kerf to be in the blank. The other side's face is left to its own line. */
-function kerfWithin(blank: Extents, side: Side, kerf: number): Extents {
+export function kerfWithin(blank: Extents, side: Side, kerf: number): Extents {
   return side === "high"
     ? { ...blank, maxY: blank.maxY - kerf / 2 }
     : { ...blank, minY: blank.minY + kerf / 2 };
