@@ -46,7 +46,7 @@ export function taking(one: Taken, other: Taken): Taken {
  * How new marks stand beside what is there.
  *
  * - `clear`: no text over or nearer than a gap to another text or any line, its own included; no line through a text; no
- *   dimension's line along any line or through another's.
+ *   dimension's line along any line or through another's, or under a text as if it were its own.
  * - `crossing`: all that, but a dimension's line crosses another's.
  * - `blocked`: neither.
  */
@@ -58,6 +58,8 @@ export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blo
   const around = grown(extentOf(more), 2 * gap + beside);
   const near = taken.stretches.filter((other) => touches(other, around));
   if (boxes.some((box) => near.some((stretch) => crosses(stretch, box)))) return "blocked";
+  if (more.boxes.some((box) => near.some((other) => misread(box, other)))) return "blocked";
+  if (taken.boxes.some((box) => more.stretches.some((one) => misread(box, one)))) return "blocked";
   const there = taken.boxes.map((box) => grown(box, gap));
   if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
   if (more.stretches.some((one) => near.some((other) => hides(one, other)))) return "blocked";
@@ -109,6 +111,16 @@ function crosses(of: Stretch, box: Box): boolean {
     last = Math.min(last, Math.max(enter, leave));
   }
   return first < last;
+}
+
+/** How far under a text a level line is taken for the one that it belongs to, mm on paper. */
+const under = 2.6;
+
+/** Whether a text stands on another dimension's level line as if it were its own. */
+function misread(box: Box, { weight, a, b, minX, maxX }: Stretch): boolean {
+  if (weight !== "dimension" || a.y !== b.y) return false;
+  const over = box.minY - a.y;
+  return over > 0 && over < under && Math.min(maxX, box.maxX) - Math.max(minX, box.minX) > gap;
 }
 
 /** Kinds of line that are read by following them. */

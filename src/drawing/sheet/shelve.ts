@@ -4,8 +4,8 @@ import { moved } from "./moved.ts";
 import type { Box, Marks } from "./sheet.ts";
 
 /** How far views stay apart, and how fine their places are tried, mm on paper. */
-const apart = 5;
-const grid = 2.5;
+const apart = 4;
+const grid = 2;
 
 /**
  * Views put into a frame one after the other, each as high as it goes and then as far left, clear of `kept` and of each other by

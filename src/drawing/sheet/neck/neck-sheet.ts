@@ -68,11 +68,11 @@ function remembered(input: NeckSheetInput) {
         return named(view, `${letter}-${letter}  ${detail.text}`, stationWords(section.name), 0, 0);
       }),
     ),
-    ...sunkList(input),
     once(`head ${head.text}`, () => {
       const middle = -input.face.length * head.factor;
-      return named(headView(input, head.factor), `HEAD'S FACE  ${head.text}`, "SEEN SQUARE TO IT", middle, 0);
+      return named(headView(input, head.factor), `HEAD, SQUARE TO ITS FACE  ${head.text}`, "", middle, 0);
     }),
+    ...sunkList(input),
   ];
 }
 

@@ -68,8 +68,8 @@ function widths(input: NeckSheetInput, scale: number): Annotation[] {
   const { usual, coreWidth, headEdge } = tolerances;
   const shoulder = -nutThickness - face.shoulder * Math.cos((headAngle * Math.PI) / 180) - 1;
   const places = [
-    { name: "width of the head", x: shoulder, tolerance: headEdge },
     { name: "width at the nut", x: 0, tolerance: usual },
+    { name: "width of the head", x: shoulder, tolerance: headEdge },
     { name: "width where the transition starts", x: transition.start, tolerance: usual },
     { name: "width where the transition ends", x: transition.end, tolerance: usual },
     { name: "width of the core", x: stringLength, tolerance: coreWidth },
