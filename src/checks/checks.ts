@@ -9,7 +9,6 @@ import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
 import { rodWall } from "./rod-wall.ts";
-import { sawLeft } from "./saw-left.ts";
 import { sawLine } from "./saw-line.ts";
 import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
 import { sawTight } from "./saw-tight.ts";
@@ -35,7 +34,6 @@ export const checks: readonly Check[] = [
   stringPastPost,
   rodWall,
   pinClear,
-  sawLeft,
   blankStock,
   sawMissing,
   sawHeight,

@@ -1,16 +1,17 @@
 import type { Path } from "../geometry/path.ts";
-import { nearestPlace } from "../geometry/path-measures/nearest-place.ts";
-import { pointOn } from "../geometry/path-measures/segment-places.ts";
+import { nearestShare, pointOn } from "../geometry/path-measures/segment-places.ts";
 import type { Point } from "../geometry/point.ts";
-import { regionWithin } from "../geometry/region-within.ts";
-import { segmentsOf } from "../geometry/segment.ts";
-import { placeIn } from "../geometry/winding-at.ts";
+import { type Segment, segmentsOf } from "../geometry/segment.ts";
+import { windingsOf } from "../geometry/winding-at.ts";
 import { dimensionOf } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import type { Check } from "./check.ts";
 
-/** Into how many pieces a line or arc is cut to be measured, and what a distance may be short of by rounding, mm. */
-const fine = { pieces: 8, short: 2e-6 };
+/**
+ * Into how many pieces a line or arc is cut to be measured, and what a distance may be short of, mm: a step sees bulges rounded
+ * to 1e-6, which moves the middle of an arc with a chord of 200 mm by up to 5e-5.
+ */
+const fine = { pieces: 8, short: 1e-4 };
 
 /**
  * Whether the saw leaves enough wood outside one of the neck's outlines: measured flat, place by place, from the finished
@@ -47,19 +48,19 @@ function leastWood({ instrument, sawing }: Model, view: "plan" | "side"): number
   const outline = view === "plan" ? instrument.neckPlan : instrument.neckSide;
   const sawn = sawing.cuts[view];
   if (outline.kind !== "ok" || sawn.kind !== "ok") return 0;
-  const kept = regionWithin(sawn.kept);
   const places = placesOn(outline.path);
-  if (places.some((place) => placeIn(kept, place) !== "inside")) return 0;
+  const [inKept, inNeck] = [windingsOf([sawn.kept]), windingsOf([outline.path])];
+  if (places.some((place) => inKept(place) === 0)) return 0;
   const kerf = sawing.cuts.saw.kind === "ok" ? sawing.cuts.saw.blade.kerf : 0;
-  const finished = regionWithin(outline.path);
   const cuts = sawn.lines.flatMap(({ path }) => placesOn(path));
-  if (cuts.some((place) => placeIn(finished, place) !== "outside")) return 0;
+  if (cuts.some((place) => inNeck(place) !== 0)) return 0;
+  const [kept, finished] = [segmentsOf(sawn.kept), segmentsOf(outline.path)];
   return Math.max(
     0,
     Math.min(
-      ...places.map((place) => distance(sawn.kept, place)),
-      ...placesOn(sawn.kept).map((place) => distance(outline.path, place)),
-      ...cuts.map((place) => distance(outline.path, place) - kerf / 2),
+      ...places.map((place) => distance(kept, place)),
+      ...placesOn(sawn.kept).map((place) => distance(finished, place)),
+      ...cuts.map((place) => distance(finished, place) - kerf / 2),
     ),
   );
 }
@@ -70,7 +71,12 @@ function placesOn(path: Path): Point[] {
   );
 }
 
-function distance(path: Path, place: Point): number {
-  const nearest = nearestPlace(path, place);
-  return nearest.kind === "ok" ? nearest.distance : 0;
+/** The distance from a place to the nearest of some lines and arcs, mm. */
+function distance(segments: readonly Segment[], place: Point): number {
+  return Math.min(
+    ...segments.map((segment) => {
+      const { x, y } = pointOn(segment, nearestShare(segment, place));
+      return Math.hypot(place.x - x, place.y - y);
+    }),
+  );
 }

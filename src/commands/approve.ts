@@ -5,7 +5,7 @@ import { replaceFile } from "../files/replace-file.ts";
 import { shownPath } from "../files/shown-path.ts";
 import { InputError } from "../order/problem.ts";
 import { loadOrder } from "../pack/load.ts";
-import { reportFor } from "../pack/pack.ts";
+import { reportFor } from "../pack/report-for.ts";
 import { jsonLines } from "../report/json-lines.ts";
 import { memoryStore } from "../step/store.ts";
 import type { Common } from "./console.ts";

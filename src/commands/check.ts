@@ -1,7 +1,7 @@
 import { refuses } from "../checks/checks.ts";
 import { InputError } from "../order/problem.ts";
 import { loadOrder } from "../pack/load.ts";
-import { reportFor } from "../pack/pack.ts";
+import { reportFor } from "../pack/report-for.ts";
 import { jsonLines } from "../report/json-lines.ts";
 import { readable } from "../report/markdown.ts";
 import type { Report } from "../report/report.ts";

@@ -15,6 +15,12 @@ export function windingAt(paths: readonly Path[], { x, y }: Point): number {
   return winding;
 }
 
+/** `windingAt` for many points of the same paths. */
+export function windingsOf(paths: readonly Path[]): (at: Point) => number {
+  const { edges } = chainOf(paths, 0, 0);
+  return ({ x, y }) => edges.reduce((winding, edge) => winding + windingOf(edge, x, y), 0);
+}
+
 /** Where a point lies against a good region: `on` an outline within `tolerance.snap`, `inside` or `outside` it. */
 export function placeIn(region: Region, { x, y }: Point): "inside" | "outside" | "on" {
   let winding = 0;

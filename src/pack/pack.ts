@@ -18,8 +18,8 @@ import { reportMarkdown } from "../report/report-markdown.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
-import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
+import { fingerprints } from "./fingerprints.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
 import { solidPackFiles } from "./solid-pack-files.ts";
@@ -59,28 +59,14 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, [...flats, ...solids]));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
-  const parts = fingerprints(drawn, solids);
+  const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
+  const parts = fingerprints([...keys, ...solids]);
   const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
   for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
   return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
-}
-
-/** The report alone, with no file made: what `check` and `approve` ask for. */
-export function reportFor(spec: Spec, store: Store): Report {
-  const model = modelOf(spec, store);
-  const drawn = flatFiles.map((file) => ({ file, answer: file.of(model, store) }));
-  return reportOf(model, findings(model), fingerprints(drawn, solidFiles(model)));
-}
-
-/** The fingerprints of an order's files by name; a flat and a solid never share one. */
-function fingerprints(drawn: readonly Drawn[], solids: readonly SolidFile[]): ReadonlyMap<string, string> {
-  return new Map([
-    ...drawn.map(({ file, answer }): [string, string] => [file.name, fingerprintOf(answer.key)]),
-    ...solids.map(({ name, key }): [string, string] => [name, fingerprintOf(key)]),
-  ]);
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {

@@ -6,7 +6,6 @@ import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import { type NeckCuts, neckCuts } from "./bandsaw/neck-cuts.ts";
 import { sawSequence, type TableCut } from "./bandsaw/sequence.ts";
-import { type WoodLeft, woodLeft } from "./bandsaw/wood-left.ts";
 import { type BlankPlace, blankInPlan, blankInSide, blankPlace } from "./blank-place.ts";
 import { type NeckStock, neckStock } from "./stock/neck-stock.ts";
 
@@ -17,8 +16,6 @@ export type Sawing = {
   /** Saw, blade, lines and tight places; `plan.kept` and `side.kept` are the outlines of what is left after sawing. */
   readonly cuts: NeckCuts;
   readonly sequence: readonly [TableCut, TableCut];
-  /** The least wood left outside the finished neck, seen from the front and from the side; none where no line leads round. */
-  readonly left: { readonly plan: WoodLeft; readonly side: WoodLeft } | "no-line";
 };
 
 function outlinesOf({ neckPlan, neckSide }: Instrument): { readonly plan: Path; readonly side: Path } {
@@ -47,14 +44,6 @@ export function sawing(spec: Spec, made: Instrument, store: Store): Sawing {
         allowance: dimensionOf(spec, "saw.allowance"),
         saws: saws.map(({ id, throat, height, blades }) => ({ id, throat, height, blades })),
       }).value;
-    },
-    left: () => {
-      const { plan, side } = own.cuts;
-      if (plan.kind !== "ok" || side.kind !== "ok") return "no-line";
-      const outlines = outlinesOf(made);
-      const least = (view: "plan" | "side", kept: Path) =>
-        store.answer(woodLeft, { finished: outlines[view], kept }).value;
-      return { plan: least("plan", plan.kept), side: least("side", side.kept) };
     },
     sequence: () => {
       const { width, thickness } = made.neckBlank;

@@ -40,6 +40,9 @@ function pack(strings: number, more = "", options: Options = {}): Promise<Pack> 
   return packed(specOf("sedge", strings, more, options));
 }
 
+const pictured = (names: readonly string[]) =>
+  names.flatMap((name) => [`outlines/${name}.dxf`, `outlines/${name}.svg`]);
+
 /** All that a pack is, its files by their hashes. */
 function hashes({ report, held, files }: Pack) {
   return { report, held, files: files.map(({ content, ...file }) => ({ ...file, hash: hashOf(content) })) };
@@ -49,28 +52,21 @@ describe("a pack", () => {
   it("has outlines with pictures, report, checks and a manifest of every other file", async () => {
     const five = await pack(5);
     expect(five.files.map(({ path }) => path).sort()).toEqual([
+      ...["bench/neck-sheet.svg", "checks.json", "dimensions.json", "dimensions.md", "manifest.json"],
+      ...pictured(["bridge", "fingerboard", "head-face", "neck-plan", "neck-saw-plan", "neck-saw-side"]),
+      ...pictured(["neck-sections", "neck-side"]),
+      ...["outlines/neck.3mf", "outlines/neck.stl"],
+      ...pictured(["nut"]),
       ...[
-        "bench/neck-sheet.svg",
-        "checks.json",
-        "dimensions.json",
-        "dimensions.md",
-        "manifest.json",
-        "outlines/bridge.dxf",
-        "outlines/bridge.svg",
-      ],
-      ...[
-        "outlines/fingerboard.dxf",
-        "outlines/fingerboard.svg",
-        "outlines/head-face.dxf",
-        "outlines/head-face.svg",
-      ],
-      ...[
-        "outlines/neck-plan.dxf",
-        "outlines/neck-plan.svg",
-        "outlines/neck-side.dxf",
-        "outlines/neck-side.svg",
-      ],
-      ...["outlines/nut.dxf", "outlines/nut.svg"],
+        "65.3mf",
+        "65.stl",
+        "heel.3mf",
+        "heel.stl",
+        "nut-width.3mf",
+        "nut-width.stl",
+        "nut.3mf",
+        "nut.stl",
+      ].map((name) => `printed/gauge-${name}`),
     ]);
     const manifest = JSON.parse(textOf(five, "manifest.json")!);
     expect(manifest.files.map((file: { path: string }) => file.path)).toEqual(
@@ -86,25 +82,22 @@ describe("a pack", () => {
   });
 
   it("is the same in a fresh store, in one that made others before, and made twice", async () => {
+    const some = everyCount.filter(({ design, count }) => count === 5 || design === "thrift");
     const alone = [];
-    for (const { design, count } of everyCount) alone.push(hashes(await packed(specOf(design, count))));
+    for (const { design, count } of some) alone.push(hashes(await packed(specOf(design, count))));
     const store = memoryStore();
-    for (const list of [[...everyCount].reverse(), everyCount]) {
+    for (const list of [[...some].reverse(), some]) {
       const made = [];
       for (const { design, count } of list) made.push(hashes(await packed(specOf(design, count), store)));
-      expect(list === everyCount ? made : made.reverse()).toEqual(alone);
+      expect(list === some ? made : made.reverse()).toEqual(alone);
     }
   });
 
   it("with six strings in place of five changes what must change", async () => {
     const [five, six] = [await pack(5), await pack(5, "", { strings: "6" })];
     expect(changed(five, six)).toEqual([
-      "bridge",
-      "fingerboard",
-      "head-face",
-      "neck-plan",
-      "neck-side",
-      "nut",
+      ...["bridge", "fingerboard", "gauge-65", "gauge-heel", "gauge-nut", "gauge-nut-width", "head-face"],
+      ...["neck", "neck-plan", "neck-saw-plan", "neck-saw-side", "neck-sections", "neck-side", "nut"],
     ]);
     expect(six.report.fingerprint).not.toBe(five.report.fingerprint);
     expect(textOf(six, "outlines/nut.dxf")).toContain("F2 WIDE 1.50");
@@ -116,17 +109,50 @@ describe("a pack", () => {
     ["bridge.arch: 11", ["bridge"]],
     ["bridge.tilt: 1", ["bridge"]],
     ["fingerboard.corner: 3", ["fingerboard"]],
-    ["core.slope: 4.4", ["bridge", "neck-side"]],
+    ["core.slope: 4.4", ["bridge", "gauge-heel", "neck", "neck-saw-plan", "neck-saw-side", "neck-side"]],
     ["string.clearance.end.high: 3.6", ["bridge"]],
     ["string.clearance.nut.low: 1.1", ["bridge", "nut"]],
     ["tailpiece.height: 16.5", []],
-    ["nut.thickness: 5.5", ["head-face", "neck-plan", "neck-side"]],
-    ["nut.gap: 4.4", ["bridge", "fingerboard", "head-face", "neck-plan", "neck-side", "nut"]],
-    ["head.row: 27", ["head-face", "neck-plan", "neck-side"]],
-    ["head.column: 14.3", ["head-face", "neck-plan"]],
-    ["neck.thickness.heel: 21.2", ["neck-side"]],
-    ["neck.transition.end: 156", ["neck-plan"]],
-    ["core.depth: 31", ["neck-side"]],
+    [
+      "nut.thickness: 5.5",
+      [
+        "gauge-nut",
+        "head-face",
+        "neck",
+        "neck-plan",
+        "neck-saw-plan",
+        "neck-saw-side",
+        "neck-sections",
+        "neck-side",
+      ],
+    ],
+    [
+      "nut.gap: 4.4",
+      [
+        "bridge",
+        "fingerboard",
+        "gauge-65",
+        "gauge-heel",
+        "gauge-nut",
+        "gauge-nut-width",
+        "head-face",
+        "neck",
+        "neck-plan",
+        "neck-saw-plan",
+        "neck-saw-side",
+        "neck-sections",
+        "neck-side",
+        "nut",
+      ],
+    ],
+    ["head.row: 27", ["head-face", "neck", "neck-plan", "neck-saw-plan", "neck-saw-side", "neck-side"]],
+    ["head.column: 14.3", ["head-face", "neck", "neck-plan", "neck-saw-plan"]],
+    [
+      "neck.thickness.heel: 21.2",
+      ["gauge-65", "gauge-heel", "gauge-nut", "neck", "neck-saw-side", "neck-sections", "neck-side"],
+    ],
+    ["neck.transition.end: 156", ["neck", "neck-plan", "neck-saw-plan"]],
+    ["core.depth: 31", ["gauge-heel", "neck", "neck-saw-plan", "neck-saw-side", "neck-side"]],
     ["tuner.height: 6.5", []],
   ])("with %s changes the files %j and keeps the bytes of the rest", async (set, files) => {
     expect(changed(await pack(5), await pack(5, `set:\n  ${set}\n`))).toEqual(files);
@@ -140,16 +166,12 @@ describe("a pack", () => {
     expect(await print("set:\n  nut.margin: 3.75\n")).toBe(await print(""));
   });
 
-  it("of the other hand keeps every number and changes every outline", async () => {
+  it("of the other hand keeps every number and every gauge, and changes every outline", async () => {
     const [right, left] = [await pack(5), await pack(5, "", { hand: "left" })];
     expect(left.report.dimensions).toEqual(right.report.dimensions);
     expect(changed(right, left)).toEqual([
-      "bridge",
-      "fingerboard",
-      "head-face",
-      "neck-plan",
-      "neck-side",
-      "nut",
+      ...["bridge", "fingerboard", "head-face", "neck", "neck-plan", "neck-saw-plan", "neck-saw-side"],
+      ...["neck-sections", "neck-side", "nut"],
     ]);
   });
 

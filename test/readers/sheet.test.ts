@@ -6,7 +6,7 @@ import type { Sheet, SheetText } from "../../src/drawing/sheet/sheet.ts";
 import { sheetFiles } from "../../src/drawing/sheet/sheets.ts";
 import { titledSheet } from "../../src/drawing/sheet/titled-sheet.ts";
 import { sheetSvgText } from "../../src/files/svg/write-sheet-svg.ts";
-import { reportFor } from "../../src/pack/pack.ts";
+import { reportFor } from "../../src/pack/report-for.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { everyCount, specOf } from "../samples.ts";
@@ -100,6 +100,22 @@ describeWith(ezdxf, "the neck's sheet of every design, count and hand, read by x
     }
   });
 
+  it("draws plan and tail as long and as wide as it says, at the scale that it says", () => {
+    for (const [name, { bounds, texts }] of Object.entries(read)) {
+      const words = texts.map(([text]) => text);
+      const scale = Number(/PLAN FROM THE FRONT {2}1:([\d.]+)/.exec(words.join("\n"))![1]);
+      const plan = [...bounds.outline!].sort((a, b) => b[2] - b[0] - (a[2] - a[0]))[0]!;
+      const long = ((plan[2] - plan[0]) * scale).toFixed(2);
+      expect(words, name).toContain(`${long} ±0.10`);
+      const sections = [...bounds.cut!].map(([x1, y1, x2, y2]) => ({ wide: x2 - x1, deep: y2 - y1 }));
+      const detail = Number(/A-A {2}1:([\d.]+)/.exec(words.join("\n"))![1]);
+      for (const { wide, deep } of sections) {
+        expect(words, name).toContain(`${(wide * detail).toFixed(2)} ±0.10`);
+        expect(words, name).toContain(`${(deep * detail).toFixed(2)} ±0.10`);
+      }
+    }
+  });
+
   it("turns the wood over for a left hand, and no word", () => {
     for (const { design, count } of everyCount) {
       const [right, left] = hands.map((hand) => read[`${design}-${count}-${hand}`]!);
@@ -109,6 +125,16 @@ describeWith(ezdxf, "the neck's sheet of every design, count and hand, read by x
           .filter((text) => /^\d/.test(text))
           .sort();
       expect(numbers(left!)).toEqual(numbers(right!));
+      const { strings } = specOf(design, count);
+      const above = ({ texts }: Read) => {
+        const [high, low] = [strings[0]!, strings.at(-1)!].map(({ name }) => {
+          const found = texts.filter(([text]) => text === name || text.startsWith(`${name} Y `));
+          expect(found, `${design} ${count} ${name}`).toHaveLength(1);
+          return found[0]![2];
+        });
+        return high! > low!;
+      };
+      expect([above(right!), above(left!)], `${design} ${count}`).toEqual([true, false]);
       expect(left!.texts.some(([text]) => text.includes("SIDE FROM THE TREBLE SIDE"))).toBe(true);
       expect(right!.texts.some(([text]) => text.includes("SIDE FROM THE BASS SIDE"))).toBe(true);
     }

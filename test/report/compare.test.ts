@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reportFor } from "../../src/pack/pack.ts";
+import { reportFor } from "../../src/pack/report-for.ts";
 import { compareReports } from "../../src/report/compare.ts";
 import { comparisonMarkdown, comparisonText } from "../../src/report/comparison-text.ts";
 import { jsonLines } from "../../src/report/json-lines.ts";

@@ -1,12 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { sawLeft } from "../../src/checks/saw-left.ts";
+import { sawLine } from "../../src/checks/saw-line.ts";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import type { Path } from "../../src/geometry/path.ts";
 import { clash } from "../../src/geometry/solid/clash.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import { memoryStore } from "../../src/step/store.ts";
-import { woodLeft } from "../../src/workshop/bandsaw/wood-left.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import { everyCount, specOf } from "../samples.ts";
 
@@ -86,11 +85,12 @@ describe.each(everyCount)("the sawn neck of $design with $count strings", ({ des
   const limit = model.spec.values["saw.least"]!.value;
 
   it("has the least allowance left outside the finished neck everywhere, from the solids", () => {
-    const found = sawLeft.of(model);
+    const checked = (["plan", "side"] as const).map((view) => sawLine(view).of(model));
+    const least = Math.min(...checked.map(({ found }) => found));
     const wood = woodFromSolids(model, keptOf(model));
     expect(wood).toBeGreaterThanOrEqual(limit);
-    expect(Math.abs(wood - found.found), `check ${found.found}, solids ${wood}`).toBeLessThan(0.05);
-    expect(found.status).toBe("pass");
+    expect(Math.abs(wood - least), `checks ${least}, solids ${wood}`).toBeLessThan(0.05);
+    for (const { status } of checked) expect(status).toBe("pass");
   });
 });
 
@@ -99,20 +99,17 @@ describe("a side line a millimetre too deep", () => {
   const kept = keptOf(model);
   const side = moved(kept.side, 1);
 
-  it("is found by the check, which says where", () => {
-    const { left } = model.sawing;
-    const { neckSide } = model.instrument;
-    if (left === "no-line" || neckSide.kind !== "ok") throw new Error("no saw lines");
-    const spoiled = { plan: left.plan, side: woodLeft.work({ finished: neckSide.path, kept: side }) };
-    const found = sawLeft.of({ ...model, sawing: { ...model.sawing, left: spoiled } });
-    expect(found).toMatchObject({
-      status: "refuse",
-      found: expect.closeTo(1, 1),
-      holds: expect.arrayContaining(["neck-saw-side"]),
+  it("is found by the check, which holds the drawing back", () => {
+    const { cuts } = model.sawing;
+    const spoiled: Model = {
+      ...model,
+      sawing: { ...model.sawing, cuts: { ...cuts, side: { ...cuts.side, kept: side } as typeof cuts.side } },
+    };
+    expect(sawLine("side").of(spoiled)).toMatchObject({
+      ...{ status: "refuse", found: expect.closeTo(1, 1), holds: ["neck-saw-side"] },
+      why: expect.stringContaining("less wood than wanted"),
     });
-    expect(found.why).toMatch(
-      /the saw line of the side is too near the neck -?\d+ mm from the nut: raise saw.allowance/,
-    );
+    expect(sawLine("plan").of(spoiled).status).toBe("pass");
   });
 
   it("is found by the solids", () => {
@@ -121,11 +118,8 @@ describe("a side line a millimetre too deep", () => {
     expect(wood).toBeGreaterThan(0.8);
   });
 
-  it("deeper than the allowance is in the neck, and both say so", () => {
-    const { neckSide } = model.instrument;
-    if (neckSide.kind !== "ok") throw new Error("no side");
+  it("deeper than the allowance is in the neck", () => {
     const deep = moved(kept.side, 6);
-    expect(woodLeft.work({ finished: neckSide.path, kept: deep }).least).toBeLessThan(-3);
     expect(woodFromSolids(model, { ...kept, side: deep })).toBe(0);
   });
 });

@@ -55,9 +55,9 @@ export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-sections", folder: "outlines", part: "neck", seenFrom: "tail" },
     what: "the neck's sections at its stations",
-    of: ({ instrument: { neckSections } }, store) => {
+    of: ({ spec: { hand }, instrument: { neckSections } }, store) => {
       const sections = neckSections.map(({ name, x, depth, path }) => ({ name, x, depth, path }));
-      return store.answer(neckSectionsFlat, { sections });
+      return store.answer(neckSectionsFlat, { hand, sections });
     },
   },
   {

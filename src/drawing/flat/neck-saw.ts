@@ -18,8 +18,8 @@ export type NeckSawInput = {
 
 type Place = Extract<SawnOutline, { kind: "ok" }>["tight"][number];
 
-/** Radius of the circle round a tight place, length of the arrow along the grain and of its barbs, mm. */
-const sizes = { ring: 6, arrow: 60, barb: 3 };
+/** Radius of the circle round a tight place, how far its radius stands from that, length of the arrow along the grain and of its barbs, mm. */
+const sizes = { ring: 4, clear: 4, arrow: 60, barb: 3 };
 
 /**
  * The saw lines of a neck's blank, seen from the front or from the side, head at the left: the blank scribed, the finished
@@ -29,7 +29,6 @@ const sizes = { ring: 6, arrow: 60, barb: 3 };
 export const neckSawFlat = step("outline.neck-saw", 1, (given: NeckSawInput): Flat => {
   const { view, hand, part, blank, sawn, told } = given;
   const { minX, maxX, minY, maxY } = blank;
-  const middle = view === "plan" ? 0 : undefined;
   const places = sawn.kind === "ok" ? sawn.tight : [];
   const right: Flat = {
     shapes: [
@@ -37,25 +36,26 @@ export const neckSawFlat = step("outline.neck-saw", 1, (given: NeckSawInput): Fl
       { layer: layers.scribe, path: rectangleOf(blank) },
       ...(sawn.kind === "ok" ? sawn.lines.map(({ path }) => ({ layer: layers.saw, path })) : []),
       ...places.flatMap(markShapes),
-      ...(middle === undefined
-        ? []
-        : [
-            {
-              layer: layers.note,
-              path: lineBetween(minX - 4, middle, maxX + 4, middle),
-              chain: true as const,
-            },
-          ]),
-      ...grainArrow(maxX - 10 - sizes.arrow, minY - 9),
+      ...(view === "plan" ? [centreLine(minX - 4, maxX + 4)] : []),
     ],
-    notes: [
-      ...places.flatMap((place) => markNotes(place, blank)),
-      note("GRAIN", maxX - 10 - sizes.arrow / 2, minY - 9 + 1.5, "center"),
-    ],
+    notes: places.flatMap((place) => markNotes(place, blank)),
   };
   const flat = view === "plan" && hand === "left" ? turnedOver(right, "y") : right;
-  return { shapes: flat.shapes, notes: [...flat.notes, ...stacked(sawNotes(told), minX, maxY + 8)] };
+  // What is written round the blank keeps its place for either hand: the blank itself is alike on both sides.
+  const arrow = { x: maxX - 10 - sizes.arrow, y: minY - 9 };
+  return {
+    shapes: [...flat.shapes, ...grainArrow(arrow.x, arrow.y)],
+    notes: [
+      ...flat.notes,
+      note("GRAIN", arrow.x + sizes.arrow / 2, arrow.y + 1.5, "center"),
+      ...stacked(sawNotes(told), minX, maxY + 8),
+    ],
+  };
 });
+
+function centreLine(from: number, to: number): Shape {
+  return { layer: layers.note, path: lineBetween(from, 0, to, 0), chain: true };
+}
 
 function note(text: string, x: number, y: number, align: Note["align"]): Note {
   return { text, x, y, height: letterHeight, turn: 0, align };
@@ -72,17 +72,19 @@ function markShapes({ x, y, relief }: Place): Shape[] {
 }
 
 /** A tight place's radius stands inside the neck, and the name of its relief cut outside the blank. */
-function markNotes({ x, y, radius, side, relief }: Place, { minY, maxY }: Extents): Note[] {
-  const inward = side === "low" ? y + sizes.ring + 1 : y - sizes.ring - 1 - letterHeight;
-  const outside = side === "low" ? minY - 1.5 - letterHeight : maxY + 1.5;
+function markNotes({ x, y, radius, turn, side, relief }: Place, { minY, maxY }: Extents): Note[] {
+  const inward = side === "low" ? y + sizes.ring + sizes.clear : y - sizes.ring - sizes.clear - letterHeight;
+  const outside = side === "low" ? minY - 2.5 - letterHeight : maxY + 2.5;
   const way = {
     cut: "RELIEF",
     leg: "IN ALONG THE LINE",
     none: "NO STRAIGHT WAY IN",
   }[relief.kind];
+  // Where the neck bulges it narrows toward the tail: to the head's side of the place there is room.
+  const bulges = (side === "low") === (turn === "left");
   const start = relief.kind === "cut" ? relief.path.points[0]!.x : x;
   return [
-    note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, "center"),
+    note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, bulges ? "right" : "center"),
     note(way, start, outside, "center"),
   ];
 }

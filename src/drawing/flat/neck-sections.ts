@@ -5,6 +5,8 @@ import { type Flat, layers, letterHeight, lineBetween } from "./flat.ts";
 
 /** The sections to show, from the nut to the heel; mm. Each path is in its own plane, its top on 0. */
 export type NeckSectionsInput = {
+  /** Nothing of it is turned over, but it stands on the drawing. */
+  readonly hand: "right" | "left";
   readonly sections: readonly {
     readonly name: string;
     readonly x: number;

@@ -38,7 +38,7 @@ function boardText(board: Way | null): string {
 function sawText(saw: FittedSaw | null): string {
   if (saw === null) return "NO SAW: THE LINES STAND WITHOUT A KERF";
   const { width, kerf, radius } = saw.blade;
-  return `SAW ${saw.id.toUpperCase()}, BLADE ${mm(width)}, KERF ${mm(kerf)}: LINES ARE ITS MIDDLE; LEAST RADIUS ${mm(radius)} (S)`;
+  return `BANDSAW ${saw.id.toUpperCase()}, BLADE ${mm(width)}, KERF ${mm(kerf)}: LINES ARE ITS MIDDLE; LEAST RADIUS ${mm(radius)} (S)`;
 }
 
 function steps(cuts: readonly [TableCut, TableCut]): string[] {
@@ -51,8 +51,8 @@ function steps(cuts: readonly [TableCut, TableCut]): string[] {
 }
 
 function cutText({ outline, onTable, up, work, guide, tapedBack }: TableCut): string {
-  const taped = tapedBack === "nothing" ? "" : `TAPE ${tapedBack.toUpperCase()} BACK WHERE THEY WERE; `;
-  return `CUT THE ${outline.toUpperCase()}: ${taped}${onTable.toUpperCase()} FLAT ON THE TABLE, ${up.toUpperCase()} UP; WORK ${mm(work)} HIGH, UPPER GUIDE AT ${mm(guide)} AT MOST (S)`;
+  const taped = tapedBack === "nothing" ? "" : `TAPE ${tapedBack.toUpperCase()} BACK WHERE IT WAS; `;
+  return `${tapedBack === "nothing" ? "FIRST" : "THEN"} CUT THE ${outline.toUpperCase()}: ${taped}${onTable.toUpperCase()} FLAT ON THE TABLE, ${up.toUpperCase()} UP; WORK ${mm(work)} HIGH, UPPER GUIDE AT ${mm(guide)} AT MOST (S)`;
 }
 
 function mm(value: number): string {

@@ -1,4 +1,3 @@
-import { thinnest } from "../wall.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
 
 /** How much two pins of a pair must differ in diameter, mm (G: a default to confirm): less, and one goes into the other's hole. */
@@ -31,12 +30,12 @@ export const pinsAtOdds: Look = (of, { neckPins }) => {
   return [...like, ...covered];
 };
 
-/** Index pins that stand in a channel or a hole, or reach out of the wood. */
+/** Index pins that stand in a channel or a hole, or reach out of the wood; what one move mends is told once. */
 export const pinWallsAtOdds: Look = (_, { neckPinWalls }) => {
-  const { left, between, ids, mend } = thinnest(neckPinWalls);
-  return unless(left > 0, ids, {
-    found: `no wood between ${between}: they overlap by ${mm(-left)}`,
-    allowed: "wood round every index pin",
-    hint: mend,
-  });
+  const none = neckPinWalls.filter(({ left }) => left <= 0).sort((a, b) => a.left - b.left);
+  const told = none.filter(({ mend }, i) => none.findIndex((wall) => wall.mend === mend) === i);
+  return told.map(({ left, between, ids, mend }) => ({
+    ...{ ids, found: `no wood between ${between}: they overlap by ${mm(-left)}` },
+    ...{ allowed: "wood round every index pin", hint: mend },
+  }));
 };

@@ -3,7 +3,7 @@ import type { Path } from "../../geometry/path.ts";
 import type { Bandsaw } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { leastSawRadius } from "./least-radius.ts";
-import { type SawnOutline, sawnOutline } from "./sawn-outline.ts";
+import { bladeFollows, type SawnOutline, sawnOutline } from "./sawn-outline.ts";
 
 /** The neck's two outlines, each with its blank's rectangle, the wood to leave outside, and the shop's bandsaws; mm. */
 export type NeckCutsInput = {
@@ -36,22 +36,13 @@ export type NeckCuts = {
 export const neckCuts = step("neck.cuts", 1, (given: NeckCutsInput): NeckCuts => {
   const fitted = fittedSaws(given);
   if (fitted.length === 0) return { saw: { kind: "none" }, ...cutsWith(given, { kerf: 0, radius: 0 }) };
-  const tries = fitted.map((saw) => ({ saw: { kind: "ok" as const, ...saw }, given, blade: saw.blade }));
-  for (const { saw, blade } of tries) {
-    const cuts = cutsWith(given, blade);
-    if (follows(cuts.plan) && follows(cuts.side)) return { saw, ...cuts };
-  }
-  const { saw, blade } = tries.find((one) => one.blade.width === narrowest(fitted))!;
-  return { saw, ...cutsWith(given, blade) };
+  const least = Math.min(...fitted.map(({ blade }) => blade.width));
+  const { plan, side, allowance } = given;
+  const follows = ({ blade: { kerf, radius } }: FittedSaw) =>
+    [plan, side].every((view) => bladeFollows({ ...view, allowance, kerf, radius }));
+  const saw = fitted.find(follows) ?? fitted.find(({ blade }) => blade.width === least)!;
+  return { saw: { kind: "ok", ...saw }, ...cutsWith(given, saw.blade) };
 });
-
-function follows(sawn: SawnOutline): boolean {
-  return sawn.kind === "ok" && sawn.tight.length === 0;
-}
-
-function narrowest(saws: readonly FittedSaw[]): number {
-  return Math.min(...saws.map(({ blade }) => blade.width));
-}
 
 /** Every saw with every blade whose radius is known, the widest blade first; only saws high enough where there is one. */
 function fittedSaws({ plan, side, saws }: NeckCutsInput): FittedSaw[] {

@@ -29,7 +29,7 @@ export type Relief =
   | { readonly kind: "none" };
 
 /** How finely a cut is looked along, and turned until it is clear: its share of length, and degrees. */
-const fine = { along: 1 / 64, turn: 15 };
+const fine = { along: 1 / 16, turn: 15 };
 
 /** The relief cut to a tight place of a saw line: square to the blank's edge if that is clear, or else turned as little as it takes. */
 export function reliefCut(given: ReliefInput): Relief {

@@ -1,9 +1,13 @@
 import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
 import { withoutShort } from "../../geometry/simplify/without-short.ts";
 import { tolerance } from "../../geometry/tolerance.ts";
+import { keptOutline } from "./kept-outline.ts";
+import { longSides } from "./long-sides.ts";
 import { type Relief, reliefCut } from "./relief-cut.ts";
-import { type SawLine, sawLines } from "./saw-lines.ts";
+import { kerfWithin, type SawLine, sawLines } from "./saw-lines.ts";
 import { type TightPlace, tightPlaces } from "./tight-places.ts";
 
 /** A finished outline, its blank's rectangle, the wood to leave and the blade: its kerf and the least radius it follows; mm. */
@@ -38,8 +42,10 @@ const short = 10 * tolerance.exact;
 export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): SawnOutline {
   const sawn = sawLines({ outline, blank, allowance, kerf });
   if (sawn.kind !== "ok") return sawn;
-  const kept = withoutShort(sawn.kept, short);
   const lines = sawn.lines.map(({ side, path }) => ({ side, path: withoutShort(path, short) }));
+  const left = keptOutline(blank, lines, kerf);
+  if (left.kind !== "ok") return { kind: "no-line" };
+  const kept = withoutShort(left.path, short);
   const paths = lines.map(({ path }) => path);
   const tight = lines.flatMap(({ side, path }) =>
     tightPlaces(path, radius).map((place): MarkedPlace => {
@@ -48,4 +54,36 @@ export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOut
     }),
   );
   return { kind: "ok", lines, kept, tight };
+}
+
+/** Whether a blade follows every place of an outline's saw lines. */
+export function bladeFollows(given: SawnOutlineInput): boolean {
+  if (bendsTooTight(given)) return false;
+  const { outline, blank, allowance, kerf, radius } = given;
+  const sawn = sawLines({ outline, blank, allowance, kerf });
+  return sawn.kind === "ok" && sawn.lines.every(({ path }) => tightPlaces(path, radius).length === 0);
+}
+
+/**
+ * Whether an arc of the outline, moved outward to the saw line, is tighter than the blade already: most blades are turned
+ * down by that, without a line having to be drawn. Moved toward its centre an arc loses so much of its radius.
+ */
+function bendsTooTight({ outline, blank, allowance, kerf, radius }: SawnOutlineInput): boolean {
+  const sides = longSides(outline);
+  if (sides.kind !== "ok") return false;
+  const out = allowance + kerf / 2;
+  return (["low", "high"] as const).some((side) =>
+    segmentsOf(sides[side]).some((segment) => {
+      if (segment.kind !== "arc") return false;
+      const inward = segment.sweep > 0 === (side === "high");
+      const moved = segment.radius + (inward ? -out : out);
+      if (moved >= radius - tolerance.exact) return false;
+      const { x, y } = pointOn(segment, 0.5);
+      const { centre } = segment;
+      const share = moved / segment.radius;
+      const at = { x: centre.x + share * (x - centre.x), y: centre.y + share * (y - centre.y) };
+      const { minX, maxX, minY, maxY } = kerfWithin(blank, side, kerf);
+      return at.x > minX && at.x < maxX && at.y > minY && at.y < maxY;
+    }),
+  );
 }

@@ -18,11 +18,11 @@ export type TableCut = {
   readonly up: "front" | "bass side" | "treble side";
   readonly work: number;
   readonly guide: number;
-  readonly tapedBack: "nothing" | "both offcuts of the first cut";
+  readonly tapedBack: "nothing" | "every offcut of the first cut";
 };
 
 /**
- * The order of the two-way cuts. The plan first, while back and front are flat; then its offcuts are taped back where they
+ * The order of the two-way cuts. The plan first, while back and front are flat; then its offcuts, which the relief cuts leave in several pieces, are taped back where they
  * were, so that the blank is square again and lies flat on its side for the other outline. The side view's far side lies down:
  * the treble side, or the bass side of a left-hand neck.
  */
@@ -40,7 +40,7 @@ export const sawSequence = step(
       },
       {
         ...{ outline: "side", onTable: down, up, work: width, guide: width + guide },
-        tapedBack: "both offcuts of the first cut",
+        tapedBack: "every offcut of the first cut",
       },
     ];
   },

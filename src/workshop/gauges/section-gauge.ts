@@ -1,16 +1,20 @@
 import { rectangle } from "../../geometry/rectangle.ts";
 import { upright } from "../../geometry/solid/frame.ts";
 import type { Section, Solid } from "../../geometry/solid/solid.ts";
-import { type ProfileInput, profileOf } from "../../instrument/neck/profile.ts";
-import { sectionPath } from "../../instrument/neck/section.ts";
+import { type SectionForm, sectionPath } from "../../instrument/neck/section.ts";
 import { step } from "../../step/step.ts";
 import { plateText } from "./plate-text.ts";
 import { type RaisedText, raisedText, textSize } from "./raised-text.ts";
 
-/** A gauge for the neck's section at x: its plate's thickness and the clearance a side, mm; what is lettered on it. */
+/**
+ * A gauge for a section of the neck: the section's form before the plate, in its middle and behind it, `over` mm outside of
+ * its two faces; its thickness and the clearance a side, mm; what is lettered on it.
+ */
 export type SectionGaugeInput = {
-  readonly profile: ProfileInput;
-  readonly x: number;
+  readonly before: SectionForm;
+  readonly middle: SectionForm;
+  readonly behind: SectionForm;
+  readonly over: number;
   readonly thickness: number;
   readonly clearance: number;
   readonly lines: readonly string[];
@@ -30,7 +34,7 @@ const under = 0.3;
 export const sectionGauge = step("gauge.section", 1, (given: SectionGaugeInput): Solid => {
   const { thickness, lines } = given;
   const text: RaisedText = { lines, ...plateText };
-  const { half, depth } = profileOf(given.profile)(given.x).form;
+  const { half, depth } = given.middle;
   const size = textSize(text);
   const wide = Math.max(half + arm, size.width / 2 + 2);
   const back = -depth - 3;
@@ -46,16 +50,10 @@ export const sectionGauge = step("gauge.section", 1, (given: SectionGaugeInput):
 });
 
 /** What is sunk into the plate: the neck with its clearance, from a little before the plate to a little behind it. */
-function hollow({ profile, x, thickness, clearance }: SectionGaugeInput): Solid {
-  const at = profileOf(profile);
-  const over = 0.5;
-  const sections = [-over, thickness + over].map((along): Section => {
-    const { form } = at(x - thickness / 2 + along);
-    return {
-      kind: "path",
-      path: sectionPath(form, clearance),
-      frame: { ...upright, origin: { x: 0, y: 0, z: along } },
-    };
+function hollow({ before, behind, over, thickness, clearance }: SectionGaugeInput): Solid {
+  const section = (form: SectionForm, along: number): Section => ({
+    ...{ kind: "path", path: sectionPath(form, clearance) },
+    frame: { ...upright, origin: { x: 0, y: 0, z: along } },
   });
-  return { kind: "loft", sections };
+  return { kind: "loft", sections: [section(before, -over), section(behind, thickness + over)] };
 }

@@ -1,4 +1,5 @@
 import { boardTop } from "../../instrument/fingerboard/taper.ts";
+import { profileOf } from "../../instrument/neck/profile.ts";
 import { neckStations } from "../../instrument/neck/profile-input.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import { stepKey } from "../../step/step-key.ts";
@@ -6,6 +7,9 @@ import { nutGauge } from "../gauges/nut-gauge.ts";
 import { sectionGauge } from "../gauges/section-gauge.ts";
 import type { Model } from "../model.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
+
+/** How far outside of a plate's faces its hollow is still drawn, mm, so that it is cut right through. */
+const over = 0.5;
 
 const use = "it measures, and never guides a cutter, a clamp or a guard";
 
@@ -24,14 +28,17 @@ function plate({ spec }: Model) {
 
 function sectionGauges(model: Model): SolidFile[] {
   const { spec, instrument } = model;
+  const { thickness, clearance } = plate(model);
+  const at = profileOf(instrument.neckProfile);
   return neckStations(spec).map(({ name, x }): SolidFile => {
-    const wood = instrument.neckSections.find((section) => section.name === name)!.depth;
+    const { form } = at(x);
+    const [before, behind] = [-1, 1].map((side) => at(x + side * (thickness / 2 + over)).form);
     const input = {
-      ...{ profile: instrument.neckProfile, x, ...plate(model) },
+      ...{ before: before!, middle: form, behind: behind!, over, thickness, clearance },
       lines: [
         `${spec.order} ${/^\d/.test(name) ? "" : name.toUpperCase()}`.trim(),
-        `X ${x} T ${(boardTop(instrument.surface, x, 0) + wood).toFixed(2)}`,
-        `WOOD ${wood.toFixed(2)}`,
+        `X ${x} T ${(boardTop(instrument.surface, x, 0) + form.depth).toFixed(2)}`,
+        `WOOD ${form.depth.toFixed(2)}`,
       ],
     };
     return {
