@@ -109,7 +109,7 @@ function lengthsAcross({ face, tolerances }: NeckSheetInput, scale: number): Ann
   const side = { x: -length + corner, y: half };
   const places = [
     { name: "columns", from: bass, to: treble, tolerance: apart },
-    { name: "width of the head", from: { ...side, y: -half }, to: side, tolerance: tolerances.headEdge },
+    { name: "width of the head", from: { ...side, y: -half }, to: side, tolerance: tolerances.usual },
   ];
   const edge = { name: "column to the side", along: "y", tolerance: tolerances.headEdge } as const;
   const beside = [-1, 1, -1.5, 1.5, -2, 2, 2.5, -2.5].map((k) => k * ((face.hole.face / 2) * scale + 3));

@@ -65,12 +65,12 @@ function scaled({ x, y }: Point, scale: number): Point {
 /** The widths that the neck is shaped to, where it is held to them. */
 function widths(input: NeckSheetInput, scale: number): Annotation[] {
   const { plan, transition, stringLength, face, nutThickness, headAngle, tolerances } = input;
-  const { usual, coreWidth, headEdge } = tolerances;
+  const { usual, coreWidth } = tolerances;
   const last = Math.max(...face.tuners.map(({ along }) => along)) + face.hole.face / 2;
   const tip = -nutThickness - ((face.length + last) / 2) * Math.cos((headAngle * Math.PI) / 180);
   const places = [
     { name: "width at the nut", x: 0, tolerance: usual },
-    { name: "width of the head", x: tip, tolerance: headEdge },
+    { name: "width of the head", x: tip, tolerance: usual },
     { name: "width where the transition starts", x: transition.start, tolerance: usual },
     { name: "width where the transition ends", x: transition.end, tolerance: usual },
     { name: "width of the core", x: stringLength, tolerance: coreWidth },
