@@ -55,11 +55,13 @@ describe.each(everyCount)("the left-hand drawings of $design with $count strings
   it("mirror the right-hand ones within 1e-9, or are the same where the view is", () => {
     expect(neck.length).toBeGreaterThanOrEqual(4);
     for (const file of neck) {
+      // A saw's drawing keeps its grain arrow under the blank, clear of the words over it, whichever hand.
+      const cut = ({ layer }: { layer: string }) => layer !== "NOTE" || file.name !== "neck-saw-plan";
       const wanted = sameForBoth.includes(file.name) ? asDrawn(right.get(file)!) : turned(right.get(file)!);
-      const found = asDrawn(left.get(file)!);
-      expect(found.map(({ layer }) => layer)).toEqual(wanted.map(({ layer }) => layer));
+      const found = asDrawn(left.get(file)!).filter(cut);
+      expect(found.map(({ layer }) => layer)).toEqual(wanted.filter(cut).map(({ layer }) => layer));
       for (const [i, { layer, places }] of found.entries())
-        expect(apart(places, wanted[i]!.places), `${file.name} ${layer} ${i}`).toBeLessThan(1e-9);
+        expect(apart(places, wanted.filter(cut)[i]!.places), `${file.name} ${layer} ${i}`).toBeLessThan(1e-9);
     }
   });
 
