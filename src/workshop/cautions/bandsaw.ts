@@ -13,12 +13,12 @@ export const bandsawCautions: readonly Caution[] = [
   {
     signal: "WARNING",
     text: `KEEP FINGERS ${fingers} OR MORE FROM THE BLADE; PUSH WITH A STICK WHERE A CUT ENDS`,
-    source: "S: PUBLISHED BANDSAW GUIDANCE, HSE WIS31",
+    source: "S: PUBLISHED BANDSAW GUIDANCE",
   },
   {
     signal: "WARNING",
     text: `UPPER GUIDE WITHIN ABOUT ${guide} OF THE WORK; BLADE GUARDED BUT FOR THE WORKING PART`,
-    source: "S: 29 CFR 1910.213(i), HSE WIS31",
+    source: "S: PUBLISHED BANDSAW GUIDANCE; GUARD: 29 CFR 1910.213(i)",
   },
   {
     signal: "WARNING",
