@@ -3,6 +3,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["test/**/*.test.ts"],
+    // As many as there are processors: by itself it leaves one of them idle, half of what a small machine has.
+    maxWorkers: "100%",
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -1,6 +1,6 @@
-import { meshMeasures, type SolidMeasures } from "../geometry/solid/mesh-measures.ts";
+import { meshMeasures } from "../geometry/solid/mesh-measures.ts";
 import type { TriangleMesh } from "../geometry/solid/triangle-mesh.ts";
-import { type Difference, readBack } from "./read-back.ts";
+import { type Difference, type Expected, readBack } from "./read-back.ts";
 import { stlRead } from "./stl-read.ts";
 import type { Surface } from "./surface.ts";
 import { threemfRead } from "./threemf-read.ts";
@@ -13,8 +13,13 @@ export type SolidReadBack = {
   readonly differences: readonly string[];
 };
 
+/** What a file of a mesh must measure. */
+export function expectedOfMesh(mesh: TriangleMesh): Expected {
+  return { ...meshMeasures(mesh), triangles: mesh.triangles.length / 3 };
+}
+
 /** Reads a binary STL back and holds it against the mesh that it was written from. */
-export function readBackStl(bytes: Uint8Array, mesh: TriangleMesh): SolidReadBack {
+export function readBackStl(bytes: Uint8Array, mesh: Expected): SolidReadBack {
   const read = stlRead(bytes);
   if (read.kind === "bad") return unread(read.problem);
   const normals = read.wrongNormals === 0 ? [] : [`${read.wrongNormals} normals that point elsewhere`];
@@ -22,7 +27,7 @@ export function readBackStl(bytes: Uint8Array, mesh: TriangleMesh): SolidReadBac
 }
 
 /** Reads a 3MF of one piece back and holds it against the mesh that it was written from, and its name. */
-export function readBackThreemf(bytes: Uint8Array, mesh: TriangleMesh, name: string): SolidReadBack {
+export function readBackThreemf(bytes: Uint8Array, mesh: Expected, name: string): SolidReadBack {
   const read = threemfRead(bytes);
   if (read.kind === "bad") return unread(read.problem);
   const [piece] = read.pieces;
@@ -34,12 +39,11 @@ function unread(why: string): SolidReadBack {
   return { status: "differs", triangles: 0, volume: 0, differences: [why] };
 }
 
-function compared(surface: Surface, mesh: TriangleMesh, also: readonly string[]): SolidReadBack {
-  const measures: SolidMeasures = meshMeasures(mesh);
-  const triangles = mesh.triangles.length / 3;
-  const differences = [...also, ...readBack(surface, { ...measures, triangles }).map(told)];
+function compared(surface: Surface, expected: Expected, also: readonly string[]): SolidReadBack {
+  const { triangles, volume } = expected;
+  const differences = [...also, ...readBack(surface, expected).map(told)];
   const status = differences.length === 0 ? "same" : "differs";
-  return { status, triangles, volume: Math.round(measures.volume * 1000) / 1000, differences };
+  return { status, triangles, volume: Math.round(volume * 1000) / 1000, differences };
 }
 
 function told({ what, found, wanted }: Difference): string {

@@ -47,20 +47,20 @@ function text(bytes: Uint8Array | undefined): string {
 }
 
 function attribute(tag: string, name: string): string {
-  return attributeForm(name).exec(tag)?.[1] ?? "";
-}
-
-function attributeForm(name: string): RegExp {
-  return new RegExp(`\\s${name}="([^"]*)"`);
+  return new RegExp(`\\s${name}="([^"]*)"`).exec(tag)?.[1] ?? "";
 }
 
 /** The numbers of certain attributes of every tag of a kind; NaN where one is missing. */
 function numbers(body: string, tags: RegExp, names: readonly string[]): number[] {
-  const forms = names.map((name) => attributeForm(name));
   const found: number[] = [];
   for (const [tag] of body.matchAll(tags)) {
-    for (const form of forms) {
-      const value = form.exec(tag)?.[1] ?? "";
+    // Names and values by turns; split at the quotes, which is many times quicker than looking for each name.
+    const parts = tag.split('"');
+    for (const name of names) {
+      const at = parts.findIndex(
+        (part, i) => i % 2 === 0 && part.endsWith(`${name}=`) && /\s/.test(part.at(-name.length - 2) ?? ""),
+      );
+      const value = at < 0 ? "" : (parts[at + 1] ?? "");
       found.push(value === "" ? Number.NaN : Number(value));
     }
   }

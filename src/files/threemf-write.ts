@@ -45,8 +45,9 @@ ${objects.join("\n")}
     "_rels/.rels": strToU8(RELATIONS),
     "3D/3dmodel.model": strToU8(model),
   };
+  // Stored, not deflated: squeezing the text took longer than making the solid, and a printer's program reads either.
   // The zip's earliest time, by the local clock as the format has it.
-  return { kind: "ok", bytes: zipSync(files, { level: 3, mtime: new Date(1980, 0, 1) }) };
+  return { kind: "ok", bytes: zipSync(files, { level: 0, mtime: new Date(1980, 0, 1) }) };
 }
 
 function escaped(text: string): string {

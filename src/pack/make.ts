@@ -36,13 +36,15 @@ export type Made = {
  * set of packs is never half of one day and half of another.
  */
 export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>> {
+  const kernel = kernelOnce();
+  // Begun while orders are read: the kernel is compiled beside that. What goes wrong is told to whoever asks for it.
+  if (job.only.length === 0 || job.only.includes("neck")) kernel().catch(() => undefined);
   const loaded = job.orders.map((file) => loadOrder(file, store, job.options));
   const problems = [...unknownParts(job.only), ...loaded.flatMap((spec) => (spec.ok ? [] : spec.problems))];
   const specs = loaded.flatMap((spec) => (spec.ok ? [spec.value] : []));
   problems.push(...sameId(specs, job.orders));
   if (problems.length > 0) return { ok: false, problems };
   const variant = isVariant(job);
-  const kernel = kernelOnce();
   const only = job.only.length === 0 ? "all" : job.only;
   const packs: Pack[] = [];
   for (const spec of specs) {

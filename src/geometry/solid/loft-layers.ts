@@ -97,7 +97,7 @@ function commonSide(cuts: readonly Cut[]): number {
 
 /**
  * Layers between two, so many that the two triangles of each wall piece lie within the chord error of the ruled wall, and
- * of even number where the wall twists at all.
+ * of even number where the wall twists by more than a twentieth of that, so that what the diagonals take they give back.
  */
 function layersBetween(a: readonly Vec3[], b: readonly Vec3[], chord: number): Vec3[][] {
   if (a.length !== b.length) return [];
@@ -106,7 +106,7 @@ function layersBetween(a: readonly Vec3[], b: readonly Vec3[], chord: number): V
     const next = (i + 1) % a.length;
     twist = Math.max(twist, twistOf(p, a[next]!, b[i]!, b[next]!));
   }
-  const count = twist > chord / 1000 ? Math.min(1000, 2 * Math.ceil(twist / chord / 2)) : 1;
+  const count = twist > chord / 20 ? Math.min(1000, 2 * Math.ceil(twist / chord / 2)) : 1;
   return Array.from({ length: count - 1 }, (_, k) => {
     const t = (k + 1) / count;
     return a.map((p, i) => {

@@ -1,12 +1,15 @@
 import { tolerance } from "../../geometry/tolerance.ts";
 import type { ProfilePlace } from "./profile.ts";
 
+/** How far straight walls may stray from the neck between two of its places, mm: a fifth of what a hand holds. */
+const straying = 2 * tolerance.chord;
+
 /** Two places nearer than this are not told apart, mm. */
 const nearest = 0.05;
 
 /**
  * The neck's places from x = `from` to `to`, so near each other that straight walls between their sections stray by no
- * more than `tolerance.chord`, as far as three places between any two show. The places named in `also` are among them.
+ * more than `straying`, as far as three places between any two show. The places named in `also` are among them.
  */
 export function profilePlaces(
   at: (x: number) => ProfilePlace,
@@ -28,10 +31,7 @@ function between(at: (x: number) => ProfilePlace, a: ProfilePlace, b: ProfilePla
     share,
     place: at(a.x + share * (b.x - a.x)),
   }));
-  if (
-    b.x - a.x < 2 * nearest ||
-    probes.every(({ share, place }) => strays(a, b, share, place) < tolerance.chord)
-  )
+  if (b.x - a.x < 2 * nearest || probes.every(({ share, place }) => strays(a, b, share, place) < straying))
     return [];
   const middle = probes[1]!.place;
   return [...between(at, a, middle), middle, ...between(at, middle, b)];

@@ -34,16 +34,20 @@ export function raisedText(text: RaisedText, x: number, y: number, face: number)
   return { kind: "extrude", outlines, base: face - reach, height: text.raised + reach };
 }
 
-/** What lies within `radius` of each straight piece of a stroke, moved by `at`. */
+/** The directions of an end's corners from the way on, degrees: half a hexagon, finer than a nozzle shows. */
+const corners = [-90, -30, 30, 90];
+
+/** What lies within `radius` of each straight piece of a stroke, its ends half hexagons, moved by `at`. */
 function capsules({ points }: Path, radius: number, at: Point): Outline[] {
   return points.slice(1).map((to, k) => {
     const from = points[k]!;
-    const size = Math.hypot(to.x - from.x, to.y - from.y);
-    const [nx, ny] = [((from.y - to.y) / size) * radius, ((to.x - from.x) / size) * radius];
-    const corner = (place: Point, side: number, bulge: number) => {
-      return { x: at.x + place.x + side * nx, y: at.y + place.y + side * ny, bulge };
-    };
-    const round = [corner(from, -1, 0), corner(to, -1, 1), corner(to, 1, 0), corner(from, 1, 1)];
-    return { outer: { closed: true, points: round }, holes: [] };
+    const way = Math.atan2(to.y - from.y, to.x - from.x);
+    const end = (place: Point, turned: number) =>
+      corners.map((corner) => {
+        const angle = way + turned + (corner * Math.PI) / 180;
+        const [x, y] = [radius * Math.cos(angle), radius * Math.sin(angle)];
+        return { x: at.x + place.x + x, y: at.y + place.y + y, bulge: 0 };
+      });
+    return { outer: { closed: true, points: [...end(to, 0), ...end(from, Math.PI)] }, holes: [] };
   });
 }
