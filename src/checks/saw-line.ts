@@ -1,7 +1,7 @@
 import type { Path } from "../geometry/path.ts";
-import { nearestShare, pointOn } from "../geometry/path-measures/segment-places.ts";
+import { distanceTo, pointOn } from "../geometry/path-measures/segment-places.ts";
 import type { Point } from "../geometry/point.ts";
-import { type Segment, segmentsOf } from "../geometry/segment.ts";
+import { segmentsOf } from "../geometry/segment.ts";
 import { windingsOf } from "../geometry/winding-at.ts";
 import { dimensionOf } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
@@ -58,9 +58,9 @@ function leastWood({ instrument, sawing }: Model, view: "plan" | "side"): number
   return Math.max(
     0,
     Math.min(
-      ...places.map((place) => distance(kept, place)),
-      ...placesOn(sawn.kept).map((place) => distance(finished, place)),
-      ...cuts.map((place) => distance(finished, place) - kerf / 2),
+      ...places.map((place) => distanceTo(kept, place)),
+      ...placesOn(sawn.kept).map((place) => distanceTo(finished, place)),
+      ...cuts.map((place) => distanceTo(finished, place) - kerf / 2),
     ),
   );
 }
@@ -68,15 +68,5 @@ function leastWood({ instrument, sawing }: Model, view: "plan" | "side"): number
 function placesOn(path: Path): Point[] {
   return segmentsOf(path).flatMap((segment) =>
     Array.from({ length: fine.pieces + 1 }, (_, i) => pointOn(segment, i / fine.pieces)),
-  );
-}
-
-/** The distance from a place to the nearest of some lines and arcs, mm. */
-function distance(segments: readonly Segment[], place: Point): number {
-  return Math.min(
-    ...segments.map((segment) => {
-      const { x, y } = pointOn(segment, nearestShare(segment, place));
-      return Math.hypot(place.x - x, place.y - y);
-    }),
   );
 }

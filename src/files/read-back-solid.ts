@@ -18,21 +18,25 @@ export function expectedOfMesh(mesh: TriangleMesh): Expected {
   return { ...meshMeasures(mesh), triangles: mesh.triangles.length / 3 };
 }
 
-/** Reads a binary STL back and holds it against the mesh that it was written from. */
-export function readBackStl(bytes: Uint8Array, mesh: Expected): SolidReadBack {
+/** Reads a binary STL back and holds it against what its mesh measures. */
+export function readBackStl(bytes: Uint8Array, expected: Expected): SolidReadBack {
   const read = stlRead(bytes);
   if (read.kind === "bad") return unread(read.problem);
   const normals = read.wrongNormals === 0 ? [] : [`${read.wrongNormals} normals that point elsewhere`];
-  return compared(read.surface, mesh, normals);
+  return compared(read.surface, expected, normals);
 }
 
-/** Reads a 3MF of one piece back and holds it against the mesh that it was written from, and its name. */
-export function readBackThreemf(bytes: Uint8Array, mesh: Expected, name: string): SolidReadBack {
+/** Reads a 3MF of one piece back and holds it against what its mesh measures, and its name. */
+export function readBackThreemf(bytes: Uint8Array, expected: Expected, name: string): SolidReadBack {
   const read = threemfRead(bytes);
   if (read.kind === "bad") return unread(read.problem);
   const [piece] = read.pieces;
   if (piece === undefined || read.pieces.length !== 1) return unread(`${read.pieces.length} pieces, not one`);
-  return compared(piece.surface, mesh, piece.name === name ? [] : [`the name ${piece.name}, not ${name}`]);
+  return compared(
+    piece.surface,
+    expected,
+    piece.name === name ? [] : [`the name ${piece.name}, not ${name}`],
+  );
 }
 
 function unread(why: string): SolidReadBack {

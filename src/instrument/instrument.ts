@@ -1,4 +1,4 @@
-import { type Extents, extentsOf } from "../geometry/measure.ts";
+import { extentsOf } from "../geometry/measure.ts";
 import type { Solid } from "../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
@@ -55,12 +55,6 @@ export type Instrument = Head &
 function woodAt(spec: Spec, surface: BoardSurface, where: "nut" | "heel"): WoodAt {
   const x = dimensionOf(spec, `neck.station.${where}`);
   return { x, wood: dimensionOf(spec, `neck.thickness.${where}`) - boardTop(surface, x, 0) };
-}
-
-function extentsOfOutline(outline: NeckPlan | NeckSide): Extents {
-  const extents = outline.kind === "ok" ? extentsOf([outline.path]) : undefined;
-  if (extents === undefined) throw new RangeError(`the neck has no outline: ${outline.kind}`);
-  return extents;
 }
 
 function planInput(spec: Spec, { taper, tuners }: Pick<Instrument, "taper" | "tuners">): PlanInput {
@@ -168,19 +162,18 @@ export function instrument(spec: Spec, store: Store): Instrument {
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
     neckBlank: () => {
-      const [plan, side] = [own.neckPlan, own.neckSide].map(extentsOfOutline);
+      const { plan, side } = own.neckProfile;
+      const [inPlan, inSide] = [extentsOf([plan])!, extentsOf([side])!];
       return store.answer(neckBlank, {
         ...{
-          length: plan!.maxX - plan!.minX,
-          width: plan!.maxY - plan!.minY,
-          thickness: side!.maxY - side!.minY,
+          length: inPlan.maxX - inPlan.minX,
+          width: inPlan.maxY - inPlan.minY,
+          thickness: inSide.maxY - inSide.minY,
         },
         allowance: {
-          ...{
-            end: of("neck.allowance.end"),
-            side: of("neck.allowance.side"),
-            face: of("neck.allowance.face"),
-          },
+          end: of("neck.allowance.end"),
+          side: of("neck.allowance.side"),
+          face: of("neck.allowance.face"),
         },
       }).value;
     },

@@ -37,8 +37,6 @@ export type Made = {
  */
 export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>> {
   const kernel = kernelOnce();
-  // Begun while orders are read: the kernel is compiled beside that. What goes wrong is told to whoever asks for it.
-  if (job.only.length === 0 || job.only.includes("neck")) kernel().catch(() => undefined);
   const loaded = job.orders.map((file) => loadOrder(file, store, job.options));
   const problems = [...unknownParts(job.only), ...loaded.flatMap((spec) => (spec.ok ? [] : spec.problems))];
   const specs = loaded.flatMap((spec) => (spec.ok ? [spec.value] : []));

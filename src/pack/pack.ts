@@ -10,7 +10,6 @@ import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
 import type { Kernel } from "../geometry/kernel.ts";
-import { lettered } from "../order/lettering.ts";
 import type { Spec } from "../order/spec.ts";
 import { jsonLines } from "../report/json-lines.ts";
 import { type Report, reportOf } from "../report/report.ts";
@@ -23,6 +22,7 @@ import { fingerprints } from "./fingerprints.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
 import { solidPackFiles } from "./solid-pack-files.ts";
+import { titleFor } from "./title.ts";
 
 /** A machine file that isn't written, and the check that refuses it. */
 export type Held = { readonly file: string; readonly check: string; readonly why: string };
@@ -79,13 +79,9 @@ type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of
 
 function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly Finding[]): PackFile[] {
   const fingerprint = fingerprintOf(answer.key);
-  const reasons = found.filter(
-    ({ holds, overruled }) => overruled !== undefined && holds.includes(file.name),
-  );
-  const flat = titled(answer.value, {
-    ...{ order: spec.order, part: file.part, fingerprint, hand: spec.hand, seenFrom: seenFrom(file, spec) },
-    overruled: reasons.map(({ id, overruled }) => lettered(`${id}: ${overruled}`) ?? id),
-  });
+  const { name, part } = file;
+  const own = { part, fingerprint, seenFrom: seenFrom(file, spec), shows: [name] };
+  const flat = titled(answer.value, titleFor(spec, own, found));
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));

@@ -1,4 +1,3 @@
-import type { Path } from "../geometry/path.ts";
 import type { Instrument } from "../instrument/instrument.ts";
 import type { Bandsaw } from "../order/shop.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
@@ -18,11 +17,6 @@ export type Sawing = {
   readonly sequence: readonly [TableCut, TableCut];
 };
 
-function outlinesOf({ neckPlan, neckSide }: Instrument): { readonly plan: Path; readonly side: Path } {
-  if (neckPlan.kind === "ok" && neckSide.kind === "ok") return { plan: neckPlan.path, side: neckSide.path };
-  throw new RangeError(`the neck has no outline: ${neckPlan.kind}, ${neckSide.kind}`);
-}
-
 /** The sawing of a spec's neck, right-handed. Each getter is one step, answered by the store. */
 export function sawing(spec: Spec, made: Instrument, store: Store): Sawing {
   const own: Sawing = lazy<Sawing>({
@@ -32,11 +26,11 @@ export function sawing(spec: Spec, made: Instrument, store: Store): Sawing {
       return store.answer(neckStock, { blank: made.neckBlank, plies, woods: spec.neckWoods, boards }).value;
     },
     place: () => {
-      const { plan, side } = outlinesOf(made);
+      const { plan, side } = made.neckProfile;
       return blankPlace(made.neckBlank, plan, side);
     },
     cuts: () => {
-      const { plan, side } = outlinesOf(made);
+      const { plan, side } = made.neckProfile;
       const saws = spec.shop.machines.filter((machine): machine is Bandsaw => machine.kind === "bandsaw");
       return store.answer(neckCuts, {
         plan: { outline: plan, blank: blankInPlan(own.place) },

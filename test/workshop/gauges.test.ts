@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
+import { rectangle } from "../../src/geometry/rectangle.ts";
 import { clash } from "../../src/geometry/solid/clash.ts";
 import type { Frame } from "../../src/geometry/solid/frame.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
@@ -47,7 +48,7 @@ function wedge(from: number, to: number, thickness: number): Solid {
 function neckNear(model: Model, x: number): Solid {
   const slab: Solid = {
     kind: "extrude",
-    outlines: [{ outer: box(x - 12, -200, x + 12, 200), holes: [] }],
+    outlines: [{ outer: rectangle(x - 12, -200, x + 12, 200), holes: [] }],
     base: -200,
     height: 400,
   };
@@ -137,7 +138,12 @@ describe.each(everyCount)("the gauges of $design with $count strings", ({ design
       kind: "intersect",
       solids: [
         solid,
-        { kind: "extrude", height: 20, base: -1, outlines: [{ outer: box(0, -50, 100, -0.05), holes: [] }] },
+        {
+          kind: "extrude",
+          height: 20,
+          base: -1,
+          outlines: [{ outer: rectangle(0, -50, 100, -0.05), holes: [] }],
+        },
       ],
     };
     const aside = (y: number): Solid => ({
@@ -156,18 +162,6 @@ describe.each(everyCount)("the gauges of $design with $count strings", ({ design
     expect(pushed.kind === "ok" && pushed.interference > 0.1).toBe(true);
   });
 });
-
-function box(x1: number, y1: number, x2: number, y2: number) {
-  return {
-    closed: true,
-    points: [
-      { x: x1, y: y1, bulge: 0 },
-      { x: x2, y: y1, bulge: 0 },
-      { x: x2, y: y2, bulge: 0 },
-      { x: x1, y: y2, bulge: 0 },
-    ],
-  };
-}
 
 describe("a gauge", () => {
   it("of another hand's order is the same to the last byte", () => {
@@ -188,7 +182,7 @@ describe("a gauge", () => {
       const plate: Solid = {
         kind: "extrude",
         height: 3,
-        outlines: [{ outer: box(-40, -20, 40, 20), holes: [] }],
+        outlines: [{ outer: rectangle(-40, -20, 40, 20), holes: [] }],
       };
       const text = raisedText({ lines: [line], ...plateText }, 0, 5, 3);
       const made = mesh(kernel, { kind: "union", solids: [plate, text] }, 0.02);

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { sawLine } from "../../src/checks/saw-line.ts";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import type { Path } from "../../src/geometry/path.ts";
+import { rectangle } from "../../src/geometry/rectangle.ts";
 import { clash } from "../../src/geometry/solid/clash.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
@@ -49,15 +50,7 @@ function woodFromSolids(model: Model, kept: Kept): number {
     kind: "extrude",
     outlines: [
       {
-        outer: {
-          closed: true,
-          points: [
-            { x: -far, y: -far, bulge: 0 },
-            { x: far, y: -far, bulge: 0 },
-            { x: far, y: far, bulge: 0 },
-            { x: -far, y: far, bulge: 0 },
-          ],
-        },
+        outer: rectangle(-far, -far, far, far),
         holes: [],
       },
     ],

@@ -13,8 +13,7 @@ export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-plan", folder: "outlines", part: "neck", seenFrom: "front" },
     what: "neck outline from the front, with its rods' channels, its index pins and the tuners' places as they project",
-    of: ({ spec, instrument: { neckPlan, neckRods, neckPins, tunerPlaces } }, store) => {
-      if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);
+    of: ({ spec, instrument: { neckProfile, neckRods, neckPins, tunerPlaces } }, store) => {
       const of = (id: string) => dimensionOf(spec, id);
       const marks = [
         { name: "NUT", x: 0 },
@@ -23,7 +22,7 @@ export const neckFlats: readonly FlatFile[] = [
         { name: "BRIDGE", x: of("string.length") },
       ];
       return store.answer(neckPlanFlat, {
-        ...{ hand: spec.hand, path: neckPlan.path, holes: tunerPlaces, marks },
+        ...{ hand: spec.hand, path: neckProfile.plan, holes: tunerPlaces, marks },
         rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
         pins: neckPins,
       });
@@ -33,12 +32,11 @@ export const neckFlats: readonly FlatFile[] = [
     ...{ name: "neck-side", folder: "outlines", part: "neck" },
     seenFrom: { right: "bass side", left: "treble side" },
     what: "neck outline from the side, with the wood at its stations and its rods' depth",
-    of: ({ spec, instrument: { neckSide, neckRods, neckWood } }, store) => {
-      if (neckSide.kind !== "ok") throw new RangeError(`the neck has no side: ${neckSide.kind}`);
+    of: ({ spec, instrument: { neckProfile, neckRods, neckWood } }, store) => {
       const of = (id: string) => dimensionOf(spec, id);
       return store.answer(neckSideFlat, {
         hand: spec.hand,
-        path: neckSide.path,
+        path: neckProfile.side,
         stations: [
           { name: "NUT STATION", ...neckWood.nut },
           { name: "HEEL STATION", ...neckWood.heel },

@@ -3,7 +3,7 @@ import { blankInPlan, blankInSide } from "../../workshop/blank-place.ts";
 import { bandsawCautions } from "../../workshop/cautions/bandsaw.ts";
 import type { Model } from "../../workshop/model.ts";
 import type { FlatFile } from "./flat-file.ts";
-import { neckSawFlat } from "./neck-saw.ts";
+import { type NeckSawInput, neckSawFlat } from "./neck-saw.ts";
 import type { SawNotesInput } from "./saw-notes.ts";
 
 /** The machine files that the neck's blank is sawn to, from two ways. */
@@ -11,31 +11,24 @@ export const neckSawFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-saw-plan", folder: "outlines", part: "neck", seenFrom: "front" },
     what: "saw lines on the neck's blank from the front, the first of its two cuts",
-    of: (model, store) => {
-      const { spec, instrument, sawing } = model;
-      if (instrument.neckPlan.kind !== "ok")
-        throw new RangeError(`the neck has no plan: ${instrument.neckPlan.kind}`);
-      return store.answer(neckSawFlat, {
-        ...{ view: "plan", hand: spec.hand, part: instrument.neckPlan.path, told: told(model) },
-        ...{ blank: blankInPlan(sawing.place), sawn: sawing.cuts.plan },
-      });
-    },
+    of: (model, store) => store.answer(neckSawFlat, sawn(model, "plan")),
   },
   {
     ...{ name: "neck-saw-side", folder: "outlines", part: "neck" },
     seenFrom: { right: "bass side", left: "treble side" },
     what: "saw lines on the neck's blank from the side, the second of its two cuts",
-    of: (model, store) => {
-      const { spec, instrument, sawing } = model;
-      if (instrument.neckSide.kind !== "ok")
-        throw new RangeError(`the neck has no side: ${instrument.neckSide.kind}`);
-      return store.answer(neckSawFlat, {
-        ...{ view: "side", hand: spec.hand, part: instrument.neckSide.path, told: told(model) },
-        ...{ blank: blankInSide(sawing.place), sawn: sawing.cuts.side },
-      });
-    },
+    of: (model, store) => store.answer(neckSawFlat, sawn(model, "side")),
   },
 ];
+
+function sawn(model: Model, view: "plan" | "side"): NeckSawInput {
+  const { spec, instrument, sawing } = model;
+  const blank = view === "plan" ? blankInPlan(sawing.place) : blankInSide(sawing.place);
+  return {
+    ...{ view, hand: spec.hand, part: instrument.neckProfile[view], told: told(model) },
+    ...{ blank, sawn: sawing.cuts[view] },
+  };
+}
 
 function told({ spec, instrument, sawing: { stock, cuts, sequence } }: Model): SawNotesInput {
   return {

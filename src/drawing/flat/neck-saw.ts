@@ -1,6 +1,7 @@
 import { circle } from "../../geometry/circle.ts";
 import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { rectangleOf } from "../../geometry/rectangle.ts";
 import { step } from "../../step/step.ts";
 import type { SawnOutline } from "../../workshop/bandsaw/sawn-outline.ts";
 import { type Flat, layers, letterHeight, lineBetween, type Note, type Shape, turnedOver } from "./flat.ts";
@@ -87,16 +88,6 @@ function markNotes({ x, y, radius, turn, side, relief }: Place, { minY, maxY }: 
     note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, bulges ? "right" : "center"),
     note(way, start, outside, "center"),
   ];
-}
-
-function rectangleOf({ minX, maxX, minY, maxY }: Extents): Path {
-  const corners = [
-    [minX, minY],
-    [maxX, minY],
-    [maxX, maxY],
-    [minX, maxY],
-  ] as const;
-  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
 }
 
 /** An arrow that points both ways: the grain has no head. */

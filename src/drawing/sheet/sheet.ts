@@ -1,3 +1,4 @@
+import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 
 /** What a line of a sheet means; how thick it is drawn and how it is broken follows from that alone. */
@@ -54,12 +55,7 @@ export type Sheet = Marks & {
 };
 
 /** An upright rectangle on paper, mm. */
-export type Box = {
-  readonly minX: number;
-  readonly minY: number;
-  readonly maxX: number;
-  readonly maxY: number;
-};
+export type Box = Extents;
 
 /** Nothing drawn yet. */
 export const noMarks: Marks = { lines: [], texts: [] };

@@ -31,12 +31,10 @@ export const sheetFiles: readonly SheetFile[] = [
 
 function neckInput(model: Model) {
   const { spec, instrument } = model;
-  const { neckPlan, neckSide, neckSections, neckRods, neckPins } = instrument;
-  if (neckPlan.kind !== "ok") throw new RangeError(`the neck has no plan: ${neckPlan.kind}`);
-  if (neckSide.kind !== "ok") throw new RangeError(`the neck has no side: ${neckSide.kind}`);
+  const { neckProfile, neckSections, neckRods, neckPins } = instrument;
   const of = (id: string) => dimensionOf(spec, id);
   return {
-    ...{ hand: spec.hand, papers: papersOf(spec.shop.paper), plan: neckPlan.path, side: neckSide.path },
+    ...{ hand: spec.hand, papers: papersOf(spec.shop.paper), plan: neckProfile.plan, side: neckProfile.side },
     ...{ nutThickness: of("nut.thickness"), boardLength: of("fingerboard.length") },
     ...{ stringLength: of("string.length"), heelEnd: of("neck.heel.end"), headAngle: of("head.angle") },
     transition: { start: of("neck.transition.start"), end: of("neck.transition.end") },

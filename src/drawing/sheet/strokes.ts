@@ -12,17 +12,6 @@ export function polyline(points: readonly Point[]): Path {
   return { closed: false, points: points.map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }
 
-/** An upright rectangle, counter-clockwise. */
-export function rectangle(minX: number, minY: number, maxX: number, maxY: number): Path {
-  const corners: [number, number][] = [
-    [minX, minY],
-    [maxX, minY],
-    [maxX, maxY],
-    [minX, maxY],
-  ];
-  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
-}
-
 /** An arrowhead's length and its width at the back, mm on paper. */
 export const arrowSize = { length: 3, width: 1 } as const;
 

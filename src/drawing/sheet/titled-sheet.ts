@@ -1,18 +1,10 @@
+import { rectangleOf } from "../../geometry/rectangle.ts";
+import type { Title } from "../flat/titled.ts";
 import { lettering, textLength } from "./lettering.ts";
 import { type Sheet, type SheetLine, type SheetText, together } from "./sheet.ts";
 import { lineStep, titleLines } from "./sheet-frame.ts";
-import { rectangle, stroke } from "./strokes.ts";
+import { stroke } from "./strokes.ts";
 import { wrapped } from "./wrapped.ts";
-
-/** What stands in a sheet's title: whose it is, how it is seen, and what a person took upon themselves. */
-export type SheetTitle = {
-  readonly order: string;
-  readonly part: string;
-  readonly fingerprint: string;
-  readonly hand: "right" | "left";
-  readonly seenFrom: string;
-  readonly overruled: readonly string[];
-};
 
 const bar = 50;
 const pad = 2;
@@ -21,7 +13,7 @@ const pad = 2;
  * A sheet with its frame and its title block, which has a 50 mm bar to measure after printing. Reasons of what was overruled are
  * written as far as there is room; what is left is counted.
  */
-export function titledSheet(sheet: Sheet, title: SheetTitle): Sheet {
+export function titledSheet(sheet: Sheet, title: Title): Sheet {
   const { frame, titleBox, paper } = sheet;
   const own = [
     `ORDER ${title.order}   PART ${title.part.toUpperCase()}   FINGERPRINT ${title.fingerprint}`,
@@ -38,8 +30,8 @@ export function titledSheet(sheet: Sheet, title: SheetTitle): Sheet {
     return { ...at(sheet, i), text, height: lettering.height, turn: 0, align: "left" };
   });
   const drawn: SheetLine[] = [
-    { weight: "frame", path: rectangle(frame.minX, frame.minY, frame.maxX, frame.maxY) },
-    { weight: "frame", path: rectangle(titleBox.minX, titleBox.minY, titleBox.maxX, titleBox.maxY) },
+    { weight: "frame", path: rectangleOf(frame) },
+    { weight: "frame", path: rectangleOf(titleBox) },
   ];
   return { ...sheet, ...together([sheet, { lines: drawn, texts }, barToMeasure(sheet)]) };
 }

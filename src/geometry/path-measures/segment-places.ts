@@ -53,3 +53,13 @@ function nearestOnArc(arc: Arc, place: Point): number {
   const toStart = Math.hypot(place.x - arc.from.x, place.y - arc.from.y);
   return toStart <= Math.hypot(place.x - arc.to.x, place.y - arc.to.y) ? 0 : 1;
 }
+
+/** The distance from a place to the nearest of some lines and arcs, mm; exact for arcs, infinite where there is none. */
+export function distanceTo(segments: readonly Segment[], place: Point): number {
+  return Math.min(
+    ...segments.map((segment) => {
+      const { x, y } = pointOn(segment, nearestShare(segment, place));
+      return Math.hypot(place.x - x, place.y - y);
+    }),
+  );
+}

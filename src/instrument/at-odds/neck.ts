@@ -1,3 +1,4 @@
+import { frontAt } from "../core/frame.ts";
 import { boardTop, boardWidth } from "../fingerboard/taper.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
 
@@ -5,7 +6,7 @@ import { type Look, mm, unless } from "./at-odds.ts";
 const leastWood = 6;
 
 /** A neck that leaves no wood, or whose parts along it overlap. */
-export const neckAtOdds: Look = (of, { surface, taper }) => {
+export const neckAtOdds: Look = (of, { surface, taper, core }) => {
   const wood = (where: string) =>
     of(`neck.thickness.${where}`) - boardTop(surface, of(`neck.station.${where}`), 0);
   const [start, end, heel] = [
@@ -13,8 +14,7 @@ export const neckAtOdds: Look = (of, { surface, taper }) => {
     of("neck.transition.end"),
     of("neck.station.heel"),
   ];
-  const tail =
-    of("core.drop") + (of("core.end") - of("core.start")) * Math.tan((of("core.slope") * Math.PI) / 180);
+  const tail = -frontAt(core, of("core.end"));
   const half =
     of("core.width") / 2 + (end - of("string.length")) * Math.tan((of("core.taper") * Math.PI) / 180);
   return [

@@ -1,3 +1,4 @@
+import { frontAt } from "../core/frame.ts";
 import { thinnest } from "../wall.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
 
@@ -6,8 +7,7 @@ export const rodsAtOdds: Look = (of, { neckRods, core }) => {
   const [rod] = neckRods;
   if (rod === undefined) return [];
   const end = rod.start + rod.length;
-  const fallen =
-    end < core.start ? 0 : core.drop + (end - core.start) * Math.tan((core.slope * Math.PI) / 180);
+  const fallen = end < core.start ? 0 : -frontAt(core, end);
   return [
     ...unless(rod.length > rod.width, ["rod.length", "rod.width"], {
       found: `a channel ${mm(rod.length)} long and ${mm(rod.width)} wide`,

@@ -7,6 +7,11 @@ export type CoreFrame = { readonly start: number; readonly drop: number; readonl
 /** A place seen from the side: along and square out of some face, mm. */
 export type SidePoint = { readonly x: number; readonly z: number };
 
+/** The core's front at x, led on before its start too: z in mm. */
+export function frontAt({ start, drop, slope }: CoreFrame, x: number): number {
+  return -drop - (x - start) * Math.tan((slope * Math.PI) / 180);
+}
+
 /** A place of the instrument's axes in the core frame: x' along the core's front toward the tail, z' square out of it. */
 export function intoCore({ start, drop, slope }: CoreFrame, { x, z }: SidePoint): SidePoint {
   const angle = (slope * Math.PI) / 180;

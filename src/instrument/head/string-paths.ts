@@ -1,5 +1,5 @@
 import { intersectSegments } from "../../geometry/intersect/intersect-segments.ts";
-import { nearestShare, pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { distanceTo } from "../../geometry/path-measures/segment-places.ts";
 import { type Line, segmentBetween } from "../../geometry/segment.ts";
 import { step } from "../../step/step.ts";
 import { lowerTo, raiseTo, type Wall } from "../wall.ts";
@@ -69,8 +69,7 @@ function pasts({ tuners }: Tuners, obstacle: number) {
   return tuners.flatMap((string, i) =>
     tuners.flatMap(({ post }, k) => {
       if (k === i) return [];
-      const { x, y } = pointOn(pathOf(string), nearestShare(pathOf(string), post));
-      return [{ left: Math.hypot(post.x - x, post.y - y) - obstacle / 2, pair: [i + 1, k + 1] as const }];
+      return [{ left: distanceTo([pathOf(string)], post) - obstacle / 2, pair: [i + 1, k + 1] as const }];
     }),
   );
 }

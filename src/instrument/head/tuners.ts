@@ -1,4 +1,5 @@
 import { step } from "../../step/step.ts";
+import { onHead } from "./frame.ts";
 
 /** Lengths in mm, the head's angle in degrees; strings from the highest to the lowest where they leave the nut. */
 export type TunersInput = {
@@ -81,10 +82,8 @@ function tunerAt(
   i: number,
   { row, y, leaves }: Stand,
 ): Tuner {
-  const tilt = (angle * Math.PI) / 180;
   const along = margin + row * apart;
-  const x = -nutThickness - along * Math.cos(tilt) - height * Math.sin(tilt);
-  const z = -along * Math.sin(tilt) + height * Math.cos(tilt);
+  const { x, z } = onHead({ nutThickness, angle }, along, height);
   const fall = (Math.atan2(nut[i]!.z - z, -x) * 180) / Math.PI;
   return {
     ...{ row, along, y, nut: { x: 0, y: nut[i]!.y }, end: { x, y: leaves }, post: { x, y } },

@@ -1,4 +1,5 @@
 import { dimensionOf, type Spec } from "../../order/spec.ts";
+import { onHead } from "../head/frame.ts";
 import type { NeckPlan } from "./plan.ts";
 import type { ProfileInput } from "./profile.ts";
 import type { NeckSide } from "./side.ts";
@@ -7,11 +8,10 @@ import type { NeckSide } from "./side.ts";
 export function profileInput(spec: Spec, plan: NeckPlan, side: NeckSide): ProfileInput {
   if (plan.kind !== "ok" || side.kind !== "ok") throw new RangeError("the neck has no outlines");
   const of = (id: string) => dimensionOf(spec, id);
-  const angle = (of("head.angle") * Math.PI) / 180;
-  const along = -of("nut.thickness") - of("head.volute") * Math.cos(angle);
+  const face = { nutThickness: of("nut.thickness"), angle: of("head.angle") };
   return {
     ...{ plan: plan.path, side: side.path, nutThickness: of("nut.thickness"), headAngle: of("head.angle") },
-    head: { box: along + of("head.thickness") * Math.sin(angle), whole: 0 },
+    head: { box: onHead(face, of("head.volute"), -of("head.thickness")).x, whole: 0 },
     core: {
       whole: Math.max(of("neck.transition.start"), of("neck.station.heel")),
       box: of("neck.heel.end"),

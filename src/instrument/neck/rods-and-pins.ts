@@ -2,6 +2,7 @@ import { extentsOf } from "../../geometry/measure.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
+import { onHead } from "../head/frame.ts";
 import type { Head } from "../head/head.ts";
 import type { Wall } from "../wall.ts";
 import { type Obstacle, rodObstacles, tunerObstacles } from "./obstacles.ts";
@@ -40,8 +41,8 @@ export function rodAndPinGetters(spec: Spec, store: Store, own: () => Rests): Ge
       return store.answer(rodWalls, { profile: own().neckProfile, rods, wall: of("rod.wall") }).value;
     },
     tunerPlaces: () => {
-      const tilt = Math.cos((of("head.angle") * Math.PI) / 180);
-      return own().tuners.tuners.map(({ along, y }) => ({ x: -of("nut.thickness") - along * tilt, y }));
+      const face = { nutThickness: of("nut.thickness"), angle: of("head.angle") };
+      return own().tuners.tuners.map(({ along, y }) => ({ x: onHead(face, along, 0).x, y }));
     },
     neckObstacles: () => [
       ...rodObstacles(own().neckRods),

@@ -3,7 +3,8 @@ import { fairPath } from "../../geometry/fair/fair-path.ts";
 import type { Station } from "../../geometry/fair/station.ts";
 import type { Path } from "../../geometry/path.ts";
 import { step } from "../../step/step.ts";
-import type { CoreFrame } from "../core/frame.ts";
+import { type CoreFrame, frontAt } from "../core/frame.ts";
+import { onHead } from "../head/frame.ts";
 
 /** A place along the neck and how much wood stands under the board's gluing surface there, mm. */
 export type WoodAt = { readonly x: number; readonly wood: number };
@@ -40,31 +41,23 @@ export const neckSide = step("neck.side", 1, (given: SideInput): NeckSide => {
   return { kind: "ok", path: path.path, arcs: path.arcs, lowest: underside(given, given.core.end) };
 });
 
-/** The core's front at x, z in mm. */
-function coreFront({ core }: SideInput, x: number): number {
-  return -core.drop - (x - core.start) * Math.tan((core.slope * Math.PI) / 180);
-}
-
 /** The core's underside at x: its depth is square from the front. */
 function underside(given: SideInput, x: number): number {
-  return coreFront(given, x) - given.core.depth / Math.cos((given.core.slope * Math.PI) / 180);
+  return frontAt(given.core, x) - given.core.depth / Math.cos((given.core.slope * Math.PI) / 180);
 }
 
-/** A place of the head: so far from the nut along its face, so far out of it. */
-function onHead({ nutThickness, head }: SideInput, along: number, out: number) {
-  const tilt = (head.angle * Math.PI) / 180;
-  return {
-    x: -nutThickness - along * Math.cos(tilt) - out * Math.sin(tilt),
-    y: -along * Math.sin(tilt) + out * Math.cos(tilt),
-  };
+/** A place of the head, as a station of the side. */
+function headStation({ nutThickness, head: { angle } }: SideInput, along: number, out: number) {
+  const { x, z } = onHead({ nutThickness, angle }, along, out);
+  return { x, y: z };
 }
 
 function back(given: SideInput): Station[] {
   const { head, nut, heel, heelEnd, core } = given;
   const line = (Math.atan2(nut.wood - heel.wood, heel.x - nut.x) * 180) / Math.PI;
   return [
-    { ...onHead(given, head.length, -head.thickness), corner: 0 },
-    { ...onHead(given, head.volute, -head.thickness), corner: 0, leave: head.angle },
+    { ...headStation(given, head.length, -head.thickness), corner: 0 },
+    { ...headStation(given, head.volute, -head.thickness), corner: 0, leave: head.angle },
     { x: nut.x, y: -nut.wood, corner: 0, arrive: line },
     { x: heel.x, y: -heel.wood, corner: 0, leave: line },
     { x: heelEnd, y: underside(given, heelEnd), corner: 0, arrive: -core.slope },
@@ -76,10 +69,10 @@ function front(given: SideInput): Station[] {
   const { core, head, nutThickness } = given;
   const step_ = core.drop > 0 ? [{ x: core.start, y: 0, corner: 0 }] : [];
   return [
-    { x: core.end, y: coreFront(given, core.end), corner: 0 },
+    { x: core.end, y: frontAt(core, core.end), corner: 0 },
     { x: core.start, y: -core.drop, corner: 0 },
     ...step_,
     { x: -nutThickness, y: 0, corner: 0 },
-    { ...onHead(given, head.length, 0), corner: 0 },
+    { ...headStation(given, head.length, 0), corner: 0 },
   ];
 }

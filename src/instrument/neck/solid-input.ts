@@ -1,5 +1,6 @@
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import { onHead } from "../head/frame.ts";
 import { pegTaper } from "../head/holes.ts";
 import type { Tuner } from "../head/tuners.ts";
 import type { Pin } from "./pins.ts";
@@ -29,11 +30,10 @@ export function solidInput(spec: Spec, { profile, core, tuners, rods, pins }: Ma
 function tunerHole(spec: Spec, { along, y }: Tuner): Hole {
   const of = (id: string) => dimensionOf(spec, id);
   const tilt = (of("head.angle") * Math.PI) / 180;
-  const [c, s] = [Math.cos(tilt), Math.sin(tilt)];
   const [diameter, depth] = [of("tuner.hole"), of("head.thickness") + 1];
   return {
-    at: { x: -of("nut.thickness") - along * c, y, z: -along * s },
-    out: { x: -s, y: 0, z: c },
+    at: { ...onHead({ nutThickness: of("nut.thickness"), angle: of("head.angle") }, along, 0), y },
+    out: { x: -Math.sin(tilt), y: 0, z: Math.cos(tilt) },
     ...{ diameter, depth, bottom: spec.tuners === "pegs" ? diameter + depth * pegTaper : diameter },
   };
 }

@@ -7,7 +7,7 @@ import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Outline, Section, Solid } from "../../geometry/solid/solid.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
-import type { CoreFrame } from "../core/frame.ts";
+import { type CoreFrame, frontAt } from "../core/frame.ts";
 import { type ProfileInput, profileOf } from "./profile.ts";
 import { profilePlaces } from "./profile-places.ts";
 import { sectionPath } from "./section.ts";
@@ -110,12 +110,11 @@ function carvedPiece({ profile, stations }: NeckSolidInput): Solid {
 function coreFront({ profile, core }: NeckSolidInput, across: Across): Solid[] {
   const beyond = profile.core.box + clear;
   if (core.start >= beyond) return [];
-  const fall = (beyond - core.start) * Math.tan((core.slope * Math.PI) / 180);
   const over: Path = {
     closed: true,
     points: [
       { x: core.start, y: -core.drop, bulge: 0 },
-      { x: beyond, y: -core.drop - fall, bulge: 0 },
+      { x: beyond, y: frontAt(core, beyond), bulge: 0 },
       { x: beyond, y: clear, bulge: 0 },
       { x: core.start, y: clear, bulge: 0 },
     ],

@@ -1,5 +1,5 @@
 import { ordinatesAt } from "../../geometry/path-measures/ordinates-at.ts";
-import { nearestShare, pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { distanceTo } from "../../geometry/path-measures/segment-places.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
 import type { ProfilePlace } from "./profile.ts";
 import { trebleSide } from "./section.ts";
@@ -58,12 +58,8 @@ export function woodAt(
   const { form } = place;
   const side = segmentsOf(trebleSide({ ...form, depth: form.depth + thicker }));
   const corner = { x: Math.abs(y) + half, y: -depth };
-  const away = side.map((segment) => {
-    const { x, y: z } = pointOn(segment, nearestShare(segment, corner));
-    return Math.hypot(corner.x - x, corner.y - z);
-  });
   const beside = form.half - corner.x;
   const back = ordinatesAt(side, corner.x)[0];
-  const nearest = Math.min(...away);
+  const nearest = distanceTo(side, corner);
   return Math.min(beside, back === undefined || back > corner.y ? -nearest : nearest);
 }

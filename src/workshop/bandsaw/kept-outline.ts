@@ -2,6 +2,7 @@ import { difference } from "../../geometry/boolean/difference.ts";
 import type { Extents } from "../../geometry/measure.ts";
 import { offsetOpen } from "../../geometry/offset/offset-open.ts";
 import type { Path } from "../../geometry/path.ts";
+import { rectangleOf } from "../../geometry/rectangle.ts";
 import { outlinesOf, type Region } from "../../geometry/region.ts";
 import { regionWithin } from "../../geometry/region-within.ts";
 import { ledOnBothWays } from "./led-on.ts";
@@ -18,7 +19,7 @@ const past = 1;
  * half a kerf from the lines; counter-clockwise, mm.
  */
 export function keptOutline(blank: Extents, lines: readonly SawLine[], kerf: number): KeptOutline {
-  let kept: Region = regionWithin(rectangle(blank));
+  let kept: Region = regionWithin(rectangleOf(blank));
   for (const line of lines) {
     const waste = wasteBeyond(line, blank, kerf);
     const left = waste === undefined ? undefined : difference(kept, regionWithin(waste));
@@ -27,17 +28,6 @@ export function keptOutline(blank: Extents, lines: readonly SawLine[], kerf: num
   }
   const [only, more] = outlinesOf(kept);
   return only === undefined || more !== undefined ? { kind: "not-one" } : { kind: "ok", path: only };
-}
-
-/** A rectangle as a path, counter-clockwise. */
-function rectangle({ minX, maxX, minY, maxY }: Extents): Path {
-  const corners = [
-    [minX, minY],
-    [maxX, minY],
-    [maxX, maxY],
-    [minX, maxY],
-  ] as const;
-  return { closed: true, points: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
 }
 
 /** All that lies beyond a line's kerf, closed well outside the blank. */

@@ -1,5 +1,6 @@
 import { mirrored } from "../../../geometry/mirror.ts";
 import type { Path } from "../../../geometry/path.ts";
+import { type CoreFrame, frontAt } from "../../../instrument/core/frame.ts";
 import type { HeadFaceInput } from "../../flat/head-face.ts";
 
 /** A section of the neck at a station, seen from the tail: its outline in its own plane, 0 at the board's gluing surface. */
@@ -58,7 +59,7 @@ export type NeckSheetInput = {
   readonly boardLength: number;
   readonly stringLength: number;
   readonly transition: { readonly start: number; readonly end: number };
-  readonly core: { readonly start: number; readonly drop: number; readonly slope: number };
+  readonly core: CoreFrame;
   readonly heelEnd: number;
   readonly headAngle: number;
   readonly face: Omit<HeadFaceInput, "hand">;
@@ -90,9 +91,8 @@ export function forHand(input: NeckSheetInput): NeckSheetInput {
 }
 
 /** The core's front at x, or the board's gluing surface before it: z in mm. */
-export function frontAt({ core }: Pick<NeckSheetInput, "core">, x: number): number {
-  if (x <= core.start) return 0;
-  return -core.drop - (x - core.start) * Math.tan((core.slope * Math.PI) / 180);
+export function topAt({ core }: Pick<NeckSheetInput, "core">, x: number): number {
+  return x <= core.start ? 0 : frontAt(core, x);
 }
 
 /** The letter of a section, by its place in the row: A, B, C … */

@@ -1,12 +1,13 @@
 import { difference } from "../../../geometry/boolean/difference.ts";
 import { extentsOf, signedArea } from "../../../geometry/measure.ts";
 import type { Path } from "../../../geometry/path.ts";
+import { rectangle } from "../../../geometry/rectangle.ts";
 import { outlinesOf } from "../../../geometry/region.ts";
 import { type Annotated, annotated } from "../annotate.ts";
 import { hatched } from "../hatch.ts";
 import { stacked } from "../linear.ts";
 import { placed } from "../moved.ts";
-import { rectangle, stroke } from "../strokes.ts";
+import { stroke } from "../strokes.ts";
 import type { NeckSheetInput, SectionAt } from "./input.ts";
 
 /** A section of the neck, seen from the tail, hatched where it is cut, with its width and depth. */

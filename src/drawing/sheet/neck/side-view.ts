@@ -9,7 +9,7 @@ import { placed } from "../moved.ts";
 import type { SheetLine, Weight } from "../sheet.ts";
 import { stationMark } from "../station-mark.ts";
 import { polyline, stroke } from "../strokes.ts";
-import { frontAt, letterOf, type NeckSheetInput } from "./input.ts";
+import { letterOf, type NeckSheetInput, topAt } from "./input.ts";
 
 /** Beside the station's own line, toward the thinner end first, mm on paper. */
 const shifts = [-4, -6, 4, 6, -8, 8, -10, 10, -12, 12];
@@ -81,10 +81,10 @@ function hiddenChannels(input: NeckSheetInput, scale: number): SheetLine[] {
   const { minX, maxX } = extentsOf([side])!;
   const pocket = (start: number, end: number, floor: number): SheetLine => {
     const corners = [
-      { x: start, y: frontAt(input, start) },
+      { x: start, y: topAt(input, start) },
       { x: start, y: floor },
       { x: end, y: floor },
-      { x: end, y: frontAt(input, end) },
+      { x: end, y: topAt(input, end) },
     ];
     return { weight: "hidden", path: polyline(corners.map((corner) => scaled(corner, scale))) };
   };
@@ -127,7 +127,7 @@ function thicknesses(input: NeckSheetInput, scale: number): Annotation[] {
   const lastHole = Math.max(...face.tuners.map(({ along }) => along)) + face.hole.back / 2;
   const headFace = onFace(input, (face.length + lastHole) / 2);
   const x = (stringLength + extentsOf([side])!.maxX) / 2;
-  const front = { x, y: frontAt(input, x) };
+  const front = { x, y: topAt(input, x) };
   const down = -Math.PI / 2 - (core.slope * Math.PI) / 180;
   return [
     ...wood,
@@ -162,7 +162,7 @@ function angles(input: NeckSheetInput, scale: number): Annotation[] {
   }
   const start = { x: core.start, y: -core.drop };
   const level = { x: end, y: -core.drop };
-  const slope = { x: end, y: frontAt(input, end) };
+  const slope = { x: end, y: topAt(input, end) };
   if (core.slope !== 0) {
     const turn = core.slope > 0 ? { first: slope, second: level } : { first: level, second: slope };
     const side = core.slope > 0 ? "second" : "first";
