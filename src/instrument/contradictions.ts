@@ -40,6 +40,6 @@ function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradicti
   const values = ids.map((id) => spec.values[id]).filter((value): value is SpecValue => value !== undefined);
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
-  const inDesign = changed === undefined && place !== undefined ? spec.bridgePlaces[place] : undefined;
+  const inDesign = changed === undefined && place !== undefined ? spec.places[place] : undefined;
   return { code: "contradiction", position: inDesign ?? position, name: id, found, allowed, hint };
 }

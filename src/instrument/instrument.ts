@@ -8,7 +8,8 @@ import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
-import { type BoardSurface, boardTaper, boardTop, type Taper } from "./fingerboard/taper.ts";
+import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
+import { boardTaper, type Taper } from "./fingerboard/taper.ts";
 import { type Head, headGetters } from "./head/head.ts";
 import { type Blank, neckBlank } from "./neck/blank.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
@@ -95,10 +96,20 @@ export function instrument(spec: Spec, store: Store): Instrument {
         ...{ nutSpread: own.layout.nutSpread, bridgeSpread: own.layout.bridgeSpread },
         ...{ nutMargin: of("nut.margin"), endMargin: of("fingerboard.margin.end") },
       }).value,
-    surface: () => ({ taper: own.taper, radius: of("fingerboard.radius"), edge: of("fingerboard.edge") }),
+    surface: () => {
+      const { taper, layout } = own;
+      const share = taper.length / stringLength;
+      const end = layout.nutSpread + (layout.bridgeSpread - layout.nutSpread) * share;
+      return {
+        ...{ kind: spec.surface, taper, radius: of("fingerboard.radius"), edge: of("fingerboard.edge") },
+        spread: { nut: layout.nutSpread, end },
+        scoop: { high: of("fingerboard.scoop.high"), low: of("fingerboard.scoop.low") },
+      };
+    },
     heights: () =>
       store.answer(stringHeights, {
         ...{ stringLength, nut: own.layout.nut, bridge: own.layout.bridge, diameters, board: own.surface },
+        frets: spec.frets === null ? 0 : of("fret.crown.height"),
         clearance: {
           nut: { high: of("string.clearance.nut.high"), low: of("string.clearance.nut.low") },
           end: { high: of("string.clearance.end.high"), low: of("string.clearance.end.low") },

@@ -1,5 +1,6 @@
 import { neckSettables } from "./neck-settables.ts";
 import { type Settable, settable } from "./settable.ts";
+import { stringSideSettables } from "./string-side-settables.ts";
 
 const stringLength = settable("strings", "length", 100, 1200);
 const clearance = settable("strings", "length", 0.05, 20);
@@ -14,10 +15,28 @@ export const catalogue: readonly Settable[] = [
     "string.length",
     "String length along x, from the nut's fingerboard edge to the bridge contact",
   ),
-  clearance("string.clearance.nut.high", "Highest string's underside over the board at the nut"),
-  clearance("string.clearance.nut.low", "Lowest string's underside over the board at the nut"),
-  clearance("string.clearance.end.high", "Highest string's underside over the board's end"),
-  clearance("string.clearance.end.low", "Lowest string's underside over the board's end"),
+  settable(
+    "strings",
+    "frequency",
+    300,
+    600,
+  )("pitch.standard", "Frequency of A4, which all pitches follow from"),
+  clearance(
+    "string.clearance.nut.high",
+    "Highest string's underside over the board, or the frets' tops, at the nut",
+  ),
+  clearance(
+    "string.clearance.nut.low",
+    "Lowest string's underside over the board, or the frets' tops, at the nut",
+  ),
+  clearance(
+    "string.clearance.end.high",
+    "Highest string's underside over the board's end, or the frets' tops there",
+  ),
+  clearance(
+    "string.clearance.end.low",
+    "Lowest string's underside over the board's end, or the frets' tops there",
+  ),
   nutLength("nut.gap", "Gap between neighbouring strings at the nut, skin to skin along y"),
   nutLength("nut.gap.playable", "Least gap at the nut that this design calls playable"),
   nutLength("nut.margin", "Outer string's centre to the board's edge at the nut"),
@@ -42,8 +61,11 @@ export const catalogue: readonly Settable[] = [
   bridgeLength("bridge.top.thickness", "Thickness of the bridge's crown along the core"),
   bridgeLength("bridge.arch", "Height of the opening between the bridge's feet"),
   boardLength("fingerboard.length", "Fingerboard length from the nut"),
-  boardLength("fingerboard.radius", "Radius across the fingerboard's playing surface"),
-  boardLength("fingerboard.edge", "Thickness of the fingerboard at its edges"),
+  boardLength(
+    "fingerboard.radius",
+    "Radius across the fingerboard's playing surface; a cone's at the board's end",
+  ),
+  boardLength("fingerboard.edge", "Thickness of the fingerboard at its edges, at the nut and at its end"),
   boardLength("fingerboard.margin.end", "Outer string's centre to the board's edge at the board's end"),
   boardLength("fingerboard.corner", "Radius of the two corners at the fingerboard's end"),
   coreLength("core.start", "Where the core's front begins to fall away, from the nut"),
@@ -59,6 +81,7 @@ export const catalogue: readonly Settable[] = [
     10,
   )("core.taper", "Taper of the core a side, positive widens toward the tail"),
   ...neckSettables,
+  ...stringSideSettables,
   settable(
     "tailpiece",
     "length",

@@ -1,5 +1,13 @@
 /** The kinds of number that a person writes, each kept in one unit. */
-export type Kind = "length" | "angle" | "force" | "mass-per-length" | "stress" | "number" | "count";
+export type Kind =
+  | "length"
+  | "angle"
+  | "force"
+  | "frequency"
+  | "mass-per-length"
+  | "stress"
+  | "number"
+  | "count";
 
 /** What each kind is kept in, and the unit words that a person may write after the number with their factor. */
 export const kinds: {
@@ -7,8 +15,9 @@ export const kinds: {
 } = {
   length: { unit: "mm", words: { mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, '"': 25.4 } },
   angle: { unit: "deg", words: { deg: 1, "°": 1, degrees: 1 } },
-  force: { unit: "N", words: { N: 1 } },
-  "mass-per-length": { unit: "g/m", words: { "g/m": 1 } },
+  force: { unit: "N", words: { N: 1, lbf: 4.4482216152605 } },
+  frequency: { unit: "Hz", words: { Hz: 1 } },
+  "mass-per-length": { unit: "g/m", words: { "g/m": 1, "kg/m": 1000, "lb/in": 17857.9673 } },
   stress: { unit: "MPa", words: { MPa: 1, GPa: 1000 } },
   number: { unit: "", words: {} },
   count: { unit: "", words: {} },
@@ -28,6 +37,7 @@ const forms: { readonly [kind in Kind]: string } = {
   length: "a length such as 328, 328 mm, 12.9 in, 1/2 in or 1 1/16 in",
   angle: "an angle such as 12, 12 deg or 12° 30'",
   force: "a force such as 75 or 75 N",
+  frequency: "a frequency such as 440 or 442 Hz",
   "mass-per-length": "a mass per length such as 0.66 or 0.66 g/m",
   stress: "a stress such as 2600 MPa or 2.6 GPa",
   number: "a number such as 5, 0.62 or 1/6",

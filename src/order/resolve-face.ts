@@ -22,23 +22,12 @@ export function resolveFace(
 ): Checked<SpecFace> {
   const problems: Problem[] = [];
   const dimension = (id: string, where: readonly PropertyKey[]): number => {
-    const value = values[id]?.value;
-    if (value === undefined)
-      problems.push(problem(written, [...path, ...where], id, "a dimension that can be set"));
-    return value ?? 0;
+    return heldBy(id, values, written, [...path, ...where], problems);
   };
   const along = dimension(face.frame.along, ["frame", "along"]);
   const out = dimension(face.frame.out, ["frame", "out"]);
   const length = (measure: Measure, side: number, where: readonly PropertyKey[]): number => {
-    if (typeof measure === "string") {
-      const share = readQuantity(measure, "number");
-      if (share.ok) return share.value * side;
-      const read = readQuantity(measure, "length");
-      if (!read.ok) problems.push(problem(written, [...path, ...where], measure, read.allowed));
-      return read.ok ? read.value : 0;
-    }
-    if ("dim" in measure) return dimension(measure.dim, where);
-    return dimension(measure.of, where) * measure.part + (measure.plus ?? 0);
+    return lengthOf(measure, side, values, written, [...path, ...where], problems);
   };
   const point = ([x, y]: readonly [Measure, Measure], where: readonly PropertyKey[]): FramePoint => {
     return [length(x, along, [...where, 0]), length(y, out, [...where, 1])];
@@ -83,6 +72,51 @@ export function resolveFace(
     if (!(size > 0)) refuse(["holes", i, "size"], `${size} mm`, "more than 0 mm", "write a diameter");
   }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { along, out, edges, holes } };
+}
+
+/** One measure, mm; a plain number is a fraction of the dimension `side`. `path` says where it stands in its file. */
+export function resolveMeasure(
+  measure: Measure,
+  values: Values,
+  side: string,
+  written: Written,
+  path: readonly PropertyKey[],
+): Checked<number> {
+  const problems: Problem[] = [];
+  const whole = heldBy(side, values, written, path, problems);
+  const value = lengthOf(measure, whole, values, written, path, problems);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value };
+}
+
+function heldBy(
+  id: string,
+  values: Values,
+  written: Written,
+  path: readonly PropertyKey[],
+  problems: Problem[],
+): number {
+  const value = values[id]?.value;
+  if (value === undefined) problems.push(problem(written, path, id, "a dimension that can be set"));
+  return value ?? 0;
+}
+
+function lengthOf(
+  measure: Measure,
+  side: number,
+  values: Values,
+  written: Written,
+  path: readonly PropertyKey[],
+  problems: Problem[],
+): number {
+  if (typeof measure === "string") {
+    const share = readQuantity(measure, "number");
+    if (share.ok) return share.value * side;
+    const read = readQuantity(measure, "length");
+    if (!read.ok) problems.push(problem(written, path, measure, read.allowed));
+    return read.ok ? read.value : 0;
+  }
+  if ("dim" in measure) return heldBy(measure.dim, values, written, path, problems);
+  return heldBy(measure.of, values, written, path, problems) * measure.part + (measure.plus ?? 0);
 }
 
 function problem(written: Written, path: readonly PropertyKey[], found: string, allowed: string): Problem {

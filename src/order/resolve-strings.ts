@@ -5,6 +5,7 @@ import { type Checked, type Position, type Problem, quoted } from "./problem.ts"
 import type { OrderFile } from "./schema/order.ts";
 import type { ownString, StringsFile } from "./schema/strings.ts";
 import type { SpecString } from "./spec.ts";
+import { likelyDensity, likelyUnit, massFromTension, meanDensity } from "./string-mass.ts";
 
 type Asked = { readonly string: string | z.output<typeof ownString>; readonly position: Position };
 
@@ -50,7 +51,9 @@ function resolveOne(
   const at = { position, name: `strings.${own.name}` };
   if (
     stock === undefined &&
-    (own.pitch === undefined || own.diameter === undefined || own.mass === undefined)
+    (own.pitch === undefined ||
+      own.diameter === undefined ||
+      (own.mass === undefined && own.tension === undefined))
   ) {
     const hint = didYouMean(own.name, names, "or describe it: { name, pitch, diameter, mass }");
     const allowed = names.join(", ");
@@ -65,49 +68,60 @@ function resolveOne(
       problems: [{ code: "type", ...at, found: quoted(pitch), allowed, hint: "letter, # or b, octave" }],
     };
   }
-  const size = checkedSize(own, at);
+  const { diameter = stock?.diameter.is ?? 0 } = own;
+  const mass = massOf(own, stock, semitones);
+  const size = checkedSize(diameter, mass, at);
   if (size !== undefined) return { ok: false, problems: [size] };
+  const weighed = own.mass === undefined && own.tension === undefined;
   return {
     ok: true,
     value: {
-      name: own.name,
-      semitones,
-      diameter: own.diameter ?? stock?.diameter.is ?? 0,
-      mass: own.mass ?? stock?.mass.is ?? 0,
-      strength: own.mass === undefined ? (stock?.strength?.is ?? null) : null,
+      ...{ name: own.name, semitones, diameter, mass },
+      strength: weighed ? (stock?.strength?.is ?? null) : null,
       marks: {
         diameter: own.diameter === undefined ? (stock?.diameter.mark ?? "") : "M",
-        mass: own.mass === undefined ? (stock?.mass.mark ?? "") : "M",
+        mass: weighed ? (stock?.mass?.mark ?? stock?.tension?.mark ?? "") : "M",
       },
     },
   };
 }
 
+/** A string's mass per length, g/m: the order's own figure, or the known string's; from the maker's tension where that is given. */
+function massOf(
+  own: z.output<typeof ownString>,
+  stock: StringsFile["violin"][number] | undefined,
+  semitones: number,
+): number {
+  if (own.mass !== undefined) return own.mass;
+  if (own.tension !== undefined) return massFromTension(own.tension, semitones);
+  if (stock?.mass !== undefined) return stock.mass.is;
+  // A known string's tension holds for its own pitch, whatever the order tunes it to.
+  return stock?.tension === undefined
+    ? 0
+    : massFromTension(stock.tension, semitonesFromA4(stock.pitch) ?? semitones);
+}
+
 /** A string of another order of magnitude is likely written in another unit. */
 function checkedSize(
-  own: z.output<typeof ownString>,
+  diameter: number,
+  mass: number,
   at: Pick<Problem, "position" | "name">,
 ): Problem | undefined {
-  const { diameter = 1, mass = 1 } = own;
-  if (!(diameter >= 0.1 && diameter <= 5)) {
-    return {
-      code: "range",
-      ...at,
-      found: `a diameter of ${diameter} mm`,
-      allowed: "0.1 mm to 5 mm",
-      hint: "is it in mm?",
-    };
-  }
-  if (!(mass >= 0.1 && mass <= 100)) {
-    return {
-      code: "range",
-      ...at,
-      found: `${mass} g/m`,
-      allowed: "0.1 g/m to 100 g/m",
-      hint: "is it in g/m?",
-    };
-  }
-  return undefined;
+  const range = (found: string, allowed: string, hint: string): Problem => {
+    return { code: "range", ...at, found, allowed, hint };
+  };
+  if (!(diameter >= 0.1 && diameter <= 5))
+    return range(`a diameter of ${diameter} mm`, "0.1 mm to 5 mm", "is it in mm?");
+  const unit = likelyUnit(diameter, mass);
+  if (unit === "likely") return undefined;
+  const { least, most } = likelyDensity;
+  const grams = (density: number) => Number(((mass * density) / meanDensity(diameter, mass)).toPrecision(2));
+  const found = `${Number(mass.toPrecision(4))} g/m, ${Math.round(meanDensity(diameter, mass))} kg/m³ over ${diameter} mm`;
+  const hint =
+    unit === "unknown"
+      ? "is the mass in g/m, the tension in N, the length in mm?"
+      : `the unit is likely wrong: write ${mass} ${unit}, or the figure in g/m`;
+  return range(found, `${grams(least)} g/m to ${grams(most)} g/m at this diameter`, hint);
 }
 
 /** The strings that an order asks for: its own list, or the design's for that count. */

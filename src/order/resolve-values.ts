@@ -1,12 +1,13 @@
 import { catalogue, settables } from "./catalogue.ts";
 import type { Count } from "./count.ts";
 import { followsFrom } from "./derived.ts";
+import type { DesignForm } from "./design-forms.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
 import { quantityText, readQuantity } from "./quantity.ts";
-import type { DesignFile, WrittenDimension } from "./schema/design.ts";
+import type { WrittenDimension } from "./schema/dimension.ts";
 import type { Reference } from "./schema/measure.ts";
-import type { Settable } from "./settable.ts";
+import type { Feature, Settable } from "./settable.ts";
 import type { Source, SpecValue } from "./spec.ts";
 import type { Written } from "./yaml.ts";
 
@@ -26,10 +27,10 @@ type Values = { readonly [id: string]: SpecValue };
  *
  * A later wish for the same dimension wins. References are worked out after the wishes, so what follows a changed dimension
  * moves with it. Problems: a name that is unknown or derived, a value that can't be read or is out of the design's range, a
- * reference that leads back to itself, a design without a value for this count.
+ * reference that leads back to itself, a design without a value for this count, a wish for what this instrument doesn't have.
  */
 export function resolveValues(
-  design: DesignFile,
+  forms: ReadonlyMap<string, DesignForm>,
   written: Written,
   count: Count,
   wishes: readonly Wish[],
@@ -37,32 +38,32 @@ export function resolveValues(
   const problems: Problem[] = [];
   const wished = new Map<string, { value: number; wish: Wish }>();
   for (const wish of wishes) {
-    const read = readWish(wish);
+    const read = readWish(wish, forms);
     if (read.ok) wished.set(wish.id, { value: read.value, wish });
     else problems.push(...read.problems);
   }
-  const settled = settleAll({ design, written, count, wished });
+  const settled = settleAll({ forms, written, count, wished });
   problems.push(...settled.problems, ...Object.values(settled.values).flatMap(outOfRange));
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: settled.values };
 }
 
 type Wished = ReadonlyMap<string, { readonly value: number; readonly wish: Wish }>;
 type Given = {
-  readonly design: DesignFile;
+  readonly forms: ReadonlyMap<string, DesignForm>;
   readonly written: Written;
   readonly count: Count;
   readonly wished: Wished;
 };
 
 /** Every dimension's value, each after those that it refers to, and what stood in the way. */
-function settleAll({ design, written, count, wished }: Given) {
+function settleAll({ forms, written, count, wished }: Given) {
   const values: { [id: string]: SpecValue } = {};
   const problems: Problem[] = [];
   const settle = (entry: Settable, waiting: readonly string[]): number | undefined => {
     const { id } = entry;
     if (values[id] !== undefined) return values[id].value;
-    const form = design.dimensions[id] as WrittenDimension;
-    const position = written.at(["dimensions", id, "value"]);
+    const { form, path } = forms.get(id)!;
+    const position = written.at([...path, "value"]);
     if (waiting.includes(id)) {
       problems.push(circle(id, [...waiting, id], position));
       return undefined;
@@ -86,16 +87,16 @@ function settleAll({ design, written, count, wished }: Given) {
   const follow = (reference: Reference, waiting: readonly string[]): number | undefined => {
     const name = referred(reference);
     const entry = settables.get(name);
-    if (entry === undefined) {
+    if (entry === undefined || !forms.has(name)) {
       const id = waiting.at(-1)!;
-      problems.push(unknown(id, name, written.at(["dimensions", id, "value"])));
+      problems.push(unknown(id, name, written.at([...forms.get(id)!.path, "value"])));
       return undefined;
     }
     const whole = settle(entry, waiting);
     if (whole === undefined || "dim" in reference) return whole;
     return whole * reference.part + (reference.plus ?? 0);
   };
-  for (const entry of catalogue) settle(entry, []);
+  for (const entry of catalogue) if (forms.has(entry.id)) settle(entry, []);
   return { values, problems };
 }
 
@@ -128,7 +129,10 @@ function atCount<T extends number | Reference>(
   return isPerCount(value) ? value[count] : (value as T);
 }
 
-function readWish({ id, text, position, keyPosition }: Wish): Checked<number> {
+function readWish(
+  { id, text, position, keyPosition }: Wish,
+  forms: ReadonlyMap<string, DesignForm>,
+): Checked<number> {
   const entry = settables.get(id);
   if (entry === undefined) {
     const from = followsFrom(id);
@@ -137,12 +141,30 @@ function readWish({ id, text, position, keyPosition }: Wish): Checked<number> {
     const hint = `${id} follows from ${from.join(", ")}: change one of these`;
     return { ok: false, problems: [{ ...what, allowed: "a dimension that can be set", hint }] };
   }
+  if (!forms.has(id)) return { ok: false, problems: [notHere(entry, keyPosition)] };
   const read = readQuantity(text, entry.kind);
   if (read.ok) return read;
   const found = text === "" ? "nothing" : quoted(text);
   return {
     ok: false,
     problems: [{ code: read.code, position, name: id, found, allowed: read.allowed, hint: read.hint }],
+  };
+}
+
+const wanted: { readonly [feature in Feature]: string } = {
+  frets: "ask for frets in the order, where the design offers them",
+  dots: "add dots to the design",
+  "side-dots": "add side-dots to the design",
+  inlays: "add inlays to the design",
+  cradle: "give the design's bridge a cradle as its foot",
+  saddle: "give the design's bridge a saddle as its foot",
+};
+
+/** A dimension of something that this instrument doesn't have. */
+function notHere({ id, feature }: Settable, position: Position): Problem {
+  return {
+    ...{ code: "unknown-name", position, name: id, found: `a dimension of ${feature}` },
+    ...{ allowed: "a dimension of what this instrument has", hint: `remove it, or ${wanted[feature!]}` },
   };
 }
 

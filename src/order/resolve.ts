@@ -1,12 +1,13 @@
 import type { z } from "zod";
 import { type Count, counts } from "./count.ts";
+import { designForms } from "./design-forms.ts";
 import { designProblems, ownName } from "./design-problems.ts";
 import type { Library, Shelf } from "./library.ts";
 import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
 import { type Checked, commandLine, type Position, type Problem, quoted } from "./problem.ts";
 import { type ReadFile, readAs } from "./read.ts";
-import { resolveFace } from "./resolve-face.ts";
+import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
 import { askedStrings, resolveStrings } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
 import { type DesignFile, designFile } from "./schema/design.ts";
@@ -51,11 +52,7 @@ type Files = {
 };
 
 function resolveRead({ order, design, shop, strings }: Files, options: Options): Checked<Spec> {
-  const problems: Problem[] = [
-    ...fretProblems(order),
-    ...overruleProblems(order),
-    ...designProblems(order.data, design),
-  ];
+  const problems: Problem[] = [...overruleProblems(order), ...designProblems(order.data, design)];
   problems.push(...ownName(order.data.shop, shop, shop.data.shop, "shop"));
   const hand = options.hand ?? order.data.hand;
   if (hand !== "right" && hand !== "left") problems.push(optionProblem("hand", hand, "right, left"));
@@ -72,14 +69,13 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
       : onLine();
   const asked = askedStrings(wanted, design.data.strings[count] ?? [], at);
   const found = resolveStrings(asked, strings.data[design.data.voice]);
-  const values = resolveValues(design.data, design.written, count, wishesOf(order, options));
-  const { face } = design.data.bridge;
-  const bridgeFace = values.ok
-    ? resolveFace(face, values.value, design.written, facePath, bridgeCurves)
-    : values;
-  for (const part of [found, values, values.ok ? bridgeFace : found])
+  const frets = resolveFrets(order, design);
+  const forms = designForms(design.data, frets.ok && frets.value !== null);
+  const values = resolveValues(forms, design.written, count, wishesOf(order, options));
+  const features = values.ok ? resolveFeatures(design, values.value) : values;
+  for (const part of [found, frets, values, values.ok ? features : found])
     if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !values.ok || !bridgeFace.ok)
+  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok)
     return { ok: false, problems: unique(problems) };
   return {
     ok: true,
@@ -93,27 +89,14 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
       },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
-      ...{ neckWoods: design.data.woods.neck, bridgeFace: bridgeFace.value, shop: shop.data },
-      bridgePlaces: facePlaces(design),
+      ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
+      ...{ frets: frets.value, ...features.value, shop: shop.data },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,
         position: order.written.at(["overrule", i, "check"]),
       })),
     },
   };
-}
-
-const facePath = ["bridge", "face"];
-
-/** What an edge of a bridge's face may follow. */
-const bridgeCurves = ["bridge.crown"];
-
-function facePlaces({ data, written }: ReadFile<DesignFile>): { [id: string]: Position } {
-  const { edges, holes = [] } = data.bridge.face;
-  return Object.fromEntries([
-    ...edges.map(({ id }, i) => [id, written.at([...facePath, "edges", i])]),
-    ...holes.map(({ id }, i) => [id, written.at([...facePath, "holes", i])]),
-  ]);
 }
 
 function load<Schema extends z.ZodType>(
@@ -166,23 +149,6 @@ function wishesOf({ data, written }: ReadFile<OrderFile>, options: Options): Wis
     return { id: name, text, source: "command line", position: onLine(), keyPosition: onLine() };
   });
   return [...inFile, ...typed];
-}
-
-/** Frets come with the fingerboard's own work; until then no design offers them, and none are promised. */
-function fretProblems({ data, written }: ReadFile<OrderFile>): Problem[] {
-  if (data.frets === "none") return [];
-  const found = `${data.frets.count} frets`;
-  const allowed = "none: this version makes no frets yet";
-  return [
-    {
-      code: "contradiction",
-      position: written.at(["frets"]),
-      name: "frets",
-      found,
-      allowed,
-      hint: "frets: none",
-    },
-  ];
 }
 
 function overruleProblems({ data, written }: ReadFile<OrderFile>): Problem[] {

@@ -54,6 +54,23 @@ export type SpecFace = {
   readonly holes: readonly { readonly id: string; readonly at: FramePoint; readonly size: number }[];
 };
 
+/** An outline that is let into the fingerboard: its frame's middle from the nut and to the treble side, mm. */
+export type SpecInlay = {
+  readonly id: string;
+  readonly at: { readonly x: number; readonly y: number };
+  readonly face: SpecFace;
+};
+
+/**
+ * How the bridge stands: by itself on the core's front; as a saddle screwed down through its foot, whose screws' places are
+ * across from the foot's bass end and along from its tail side; or over a pickup in a cradle, whose outline lies in the core's
+ * front: along it, and across from the bass end.
+ */
+export type SpecFoot =
+  | { readonly kind: "standing" }
+  | { readonly kind: "saddle"; readonly screws: SpecFace["holes"] }
+  | { readonly kind: "cradle"; readonly face: SpecFace };
+
 /** A check that a person overrules, and where the order says so. */
 export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
 
@@ -70,20 +87,38 @@ export type Spec = {
   /** Highest first. */
   readonly strings: readonly SpecString[];
   readonly values: { readonly [id: string]: SpecValue };
+  readonly surface: "cylinder" | "cone";
+  /** The frets that the order asks for, and where it asks for them; none for a fretless board. */
+  readonly frets: {
+    readonly count: number;
+    readonly slots: "through" | "blind";
+    readonly position: Position;
+  } | null;
+  /** The places of dots, as numbers of frets (or of semitones over the open string), in the board's face and its bass edge. */
+  readonly dots: { readonly face: readonly number[]; readonly side: readonly number[] };
+  readonly inlays: readonly SpecInlay[];
   readonly stations: { readonly fingerboard: readonly number[]; readonly neck: readonly number[] };
   readonly tuners: TunerKind;
   /** What the neck may be made of, the best first. */
   readonly neckWoods: readonly string[];
+  /** What the fingerboard may be made of, the best first. */
+  readonly boardWoods: readonly string[];
   readonly bridgeFace: SpecFace;
-  /** Where the bridge's edges and holes stand in the design, by id, for whoever finds one at fault. */
-  readonly bridgePlaces: { readonly [id: string]: Position };
+  readonly bridgeFoot: SpecFoot;
+  readonly tailpieceFace: SpecFace;
+  /** Where edges and holes stand in the design, by the face's path and their id, for whoever finds one at fault. */
+  readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
   readonly overrule: readonly Overrule[];
 };
 
-/** The value of a settable dimension, mm or degrees. Every spec holds the whole catalogue; a name outside it throws. */
+/**
+ * The value of a settable dimension, mm or degrees.
+ * Every spec holds the whole catalogue but for features that it doesn't have; asking for one of those, or for a name outside
+ * the catalogue, throws.
+ */
 export function dimensionOf(spec: Pick<Spec, "values">, id: string): number {
   const entry = spec.values[id];
-  if (entry === undefined) throw new RangeError(`${id} is in no catalogue`);
+  if (entry === undefined) throw new RangeError(`${id} is no dimension of this instrument`);
   return entry.value;
 }

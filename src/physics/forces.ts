@@ -14,6 +14,7 @@ export function forces(spec: Spec, instrument: Instrument, store: Store): Forces
     strings: () =>
       store.answer(stringTensions, {
         stringLength: dimensionOf(spec, "string.length"),
+        a4: dimensionOf(spec, "pitch.standard"),
         strings: spec.strings.map(({ semitones, mass }) => ({ semitones, mass })),
       }).value,
     angles: () =>

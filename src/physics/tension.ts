@@ -1,9 +1,10 @@
-import { concertA4, frequency } from "../order/pitch.ts";
+import { frequency } from "../order/pitch.ts";
 import { step } from "../step/step.ts";
 
-/** String length in mm; per string the pitch in semitones above A4 and the mass per length in g/m. */
+/** String length in mm; the pitch standard, the frequency of A4 in Hz; per string the pitch in semitones above A4 and the mass per length in g/m. */
 export type TensionInput = {
   readonly stringLength: number;
+  readonly a4: number;
   readonly strings: readonly { readonly semitones: number; readonly mass: number }[];
 };
 
@@ -14,8 +15,8 @@ export type Tensions = { readonly pitches: readonly number[]; readonly tensions:
 export const stringTensions = step(
   "physics.tension",
   1,
-  ({ stringLength, strings }: TensionInput): Tensions => {
-    const pitches = strings.map(({ semitones }) => frequency(semitones, concertA4));
+  ({ stringLength, a4, strings }: TensionInput): Tensions => {
+    const pitches = strings.map(({ semitones }) => frequency(semitones, a4));
     return {
       pitches,
       tensions: strings.map(({ mass }, i) => (mass / 1000) * ((2 * stringLength * pitches[i]!) / 1000) ** 2),

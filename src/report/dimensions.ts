@@ -1,4 +1,5 @@
-import { boardTop, boardWidth } from "../instrument/fingerboard/taper.ts";
+import { boardTop } from "../instrument/fingerboard/surface.ts";
+import { boardWidth } from "../instrument/fingerboard/taper.ts";
 import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
@@ -18,7 +19,9 @@ export function dimensionsOf(spec: Spec): Dimension[] {
 const ofTunersOnHead: readonly string[] = ["head.column", "tuner.post"];
 
 function settableDimensions({ values, tuners }: Spec): Dimension[] {
-  const used = catalogue.filter(({ id }) => tuners !== "tail" || !ofTunersOnHead.includes(id));
+  const used = catalogue.filter(
+    ({ id }) => values[id] !== undefined && (tuners !== "tail" || !ofTunersOnHead.includes(id)),
+  );
   return used.map(({ id, label, kind, part }) => {
     const { tolerance } = values[id]!;
     const unit = kinds[kind].unit as Dimension["unit"];

@@ -15,7 +15,7 @@ function forced(spec: Spec, id: string, value: number): Spec {
 
 /** A five-string sedge whose G3 is as thick as a rod, so that the crown through all strings leaves E5 in the air. */
 function thickFourth(): Spec {
-  return specOf("sedge", "[E5, A4, D4, { name: G3, diameter: 5 mm }, C3]");
+  return specOf("sedge", "[E5, A4, D4, { name: G3, diameter: 5 mm, mass: 60 g/m }, C3]");
 }
 
 describe("the checks", () => {

@@ -50,7 +50,7 @@ describe("dimensions that contradict each other", () => {
 
   it("strings that don't arch: two thin ones between a thin and a thick one over a flat board", () => {
     const thin =
-      "[E5, { name: A4, diameter: 0.12 }, { name: D4, diameter: 0.12 }, { name: G3, diameter: 4 }]";
+      "[E5, { name: A4, diameter: 0.12, mass: 0.05 }, { name: D4, diameter: 0.12, mass: 0.05 }, { name: G3, diameter: 4, mass: 30 }]";
     const spec = forced({ "fingerboard.radius": 50000 }, thin);
     const problems = contradictions(spec, instrument(spec, memoryStore()));
     expect(problems[0]).toMatchObject({

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { extentsOf } from "../../src/geometry/measure.ts";
 import type { Path } from "../../src/geometry/path.ts";
 import { type Segment, segmentsOf } from "../../src/geometry/segment.ts";
-import { boardTop } from "../../src/instrument/fingerboard/taper.ts";
+import { boardTop } from "../../src/instrument/fingerboard/surface.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { everyCount, specOf } from "../samples.ts";

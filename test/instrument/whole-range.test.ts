@@ -77,8 +77,7 @@ describe("every dimension at each end of its range, one at a time", () => {
       // One store: what an end leaves as it was is answered and not worked out again.
       const store = memoryStore();
       const seen = new Set<string>();
-      for (const { id } of catalogue) {
-        const { least, most, kind } = nominal.values[id]!;
+      for (const { id, least, most, kind } of Object.values(nominal.values)) {
         for (const end of [least, most]) {
           ends.set(design, (ends.get(design) ?? 0) + 1);
           const spec = specOf(design, count, `set:\n  ${id}: ${quantityText(end, kind)}\n`);

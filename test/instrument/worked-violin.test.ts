@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boardTop } from "../../src/instrument/fingerboard/taper.ts";
+import { boardTop } from "../../src/instrument/fingerboard/surface.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { specOf } from "../samples.ts";

@@ -48,7 +48,7 @@ describe("a written quantity", () => {
     ["angle", "12 mm", "unit"],
     ["angle", "12° 75'", "type"],
     ["number", "5 mm", "unit"],
-    ["mass-per-length", "0.4 kg/m", "unit"],
+    ["mass-per-length", "0.4 oz/ft", "unit"],
   ] as const)("as a %s, %j is refused by its %s", (kind, text, code) => {
     expect(readQuantity(text, kind)).toMatchObject({ ok: false, code, allowed: expect.stringMatching(/\w/) });
   });

@@ -1,5 +1,6 @@
 import { frontAt } from "../core/frame.ts";
-import { boardTop, boardWidth } from "../fingerboard/taper.ts";
+import { boardTop } from "../fingerboard/surface.ts";
+import { boardWidth } from "../fingerboard/taper.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
 
 /** Least wood of the neck under the board, mm (G: a default to confirm). */

@@ -11,7 +11,7 @@ export const holesAtOdds: Look = (of, { bridge }) => {
     const away = nearest.kind === "ok" && whereabouts(bridge.cut, at) === "inside" ? nearest.distance : 0;
     const wood = away - size / 2;
     return unless(wood >= least, ["bridge.arch", "bridge.wall"], {
-      place: id,
+      place: `bridge.${id}`,
       found:
         away === 0
           ? `a hole ${id} whose middle is outside the bridge`
@@ -42,7 +42,7 @@ export const outlinesAtOdds: Look = (of, { board, bridge, crownFace }) => {
     ...(bridge.kind === "ok"
       ? []
       : unless(false, ["bridge.foot.width", "bridge.arch"], {
-          place: bridge.edge,
+          place: `bridge.${bridge.edge}`,
           found: `a bridge whose edge ${bridge.edge} can't be made`,
           allowed: edgeFaults[bridge.kind],
           hint: `mend edge ${bridge.edge} of the design's bridge, or bridge.foot.width`,

@@ -1,5 +1,6 @@
 import { fitCircle } from "../../geometry/fit-circle.ts";
 import { intoCore } from "../core/frame.ts";
+import { boardRadius } from "../fingerboard/surface.ts";
 import { boardWidth } from "../fingerboard/taper.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
 
@@ -47,12 +48,16 @@ export const spacingAtOdds: Look = (_, { layout }) =>
   });
 
 /** A board's surface that can't be made. */
-export const surfaceAtOdds: Look = (of, { taper }) => {
-  const half = Math.max(boardWidth(taper, 0), boardWidth(taper, taper.length)) / 2;
+export const surfaceAtOdds: Look = (of, { taper, surface }) => {
+  const short = [0, taper.length].map((x) => {
+    const half = boardWidth(taper, x) / 2;
+    return { half, least: (half * of("fingerboard.radius")) / boardRadius(surface, x) };
+  });
+  const { half, least } = short.reduce((worst, at) => (at.least > worst.least ? at : worst));
   return [
-    ...unless(of("fingerboard.radius") > half, ["fingerboard.radius", "fingerboard.margin.end"], {
+    ...unless(of("fingerboard.radius") > least, ["fingerboard.radius", "fingerboard.margin.end"], {
       found: `a radius of ${mm(of("fingerboard.radius"))} on a board ${mm(2 * half)} wide`,
-      allowed: `a radius over ${mm(half)}, half the board's width`,
+      allowed: `a radius over ${mm(least)}, so that it is over half the board's width from end to end`,
       hint: "raise fingerboard.radius",
     }),
     ...unless(taper.end >= taper.nut, ["fingerboard.margin.end", "nut.margin", "bridge.spread"], {

@@ -24,16 +24,3 @@ export const boardTaper = step("fingerboard.taper", 1, (given: TaperInput): Tape
 export function boardWidth(taper: Taper, x: number): number {
   return taper.nut + ((taper.end - taper.nut) * x) / taper.length;
 }
-
-/** A board's playing surface: a constant radius across, edges of a constant thickness. */
-export type BoardSurface = { readonly taper: Taper; readonly radius: number; readonly edge: number };
-
-/**
- * The height of the playing surface over the surface that the board is glued to, mm, at x from the nut and y across.
- *
- * The radius must be more than half the board's width there, or the answer is not a number.
- */
-export function boardTop({ taper, radius, edge }: BoardSurface, x: number, y: number): number {
-  const half = boardWidth(taper, x) / 2;
-  return edge + Math.sqrt(radius * radius - y * y) - Math.sqrt(radius * radius - half * half);
-}

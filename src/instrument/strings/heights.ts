@@ -1,5 +1,5 @@
 import { step } from "../../step/step.ts";
-import { type BoardSurface, boardTop } from "../fingerboard/taper.ts";
+import { type BoardSurface, boardTop } from "../fingerboard/surface.ts";
 import { stringAcross } from "./layout.ts";
 
 /** Lengths in mm, per string from the highest to the lowest. */
@@ -9,6 +9,8 @@ export type HeightsInput = {
   readonly bridge: readonly number[];
   readonly diameters: readonly number[];
   readonly board: BoardSurface;
+  /** How high frets stand over the board, which clearances are measured from; 0 on a fretless one. */
+  readonly frets: number;
   readonly clearance: {
     readonly nut: { readonly high: number; readonly low: number };
     readonly end: { readonly high: number; readonly low: number };
@@ -23,16 +25,17 @@ export type StringHeights = {
 };
 
 /**
- * The height chain: board, clearance along z under the string, half its diameter; then straight on from the board's end to
+ * The height chain: board, the frets' crowns if any, clearance along z under the string, half its diameter; then straight on from the board's end to
  * the bridge. Clearances go from the highest string's to the lowest's in even steps by string number.
  */
-export const stringHeights = step("strings.heights", 1, (given: HeightsInput): StringHeights => {
-  const { stringLength, board, clearance, diameters } = given;
+export const stringHeights = step("strings.heights", 2, (given: HeightsInput): StringHeights => {
+  const { stringLength, board, frets, clearance, diameters } = given;
   const last = diameters.length - 1;
   const stepped = ({ high, low }: { high: number; low: number }, i: number) =>
     high + ((low - high) * i) / last;
   const over = (x: number, i: number, gap: number) =>
     boardTop(board, x, stringAcross({ nut: given.nut[i]!, bridge: given.bridge[i]! }, x, stringLength)) +
+    frets +
     gap +
     diameters[i]! / 2;
   const nut = diameters.map((_, i) => over(0, i, stepped(clearance.nut, i)));

@@ -1,45 +1,26 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
-import type { Settable } from "../settable.ts";
 import { tunerKinds } from "../tuner-kind.ts";
 import { voices } from "../voice.ts";
-import { perCount, valueOrPerCount } from "./counts.ts";
+import { perCount } from "./counts.ts";
+import { form } from "./dimension.ts";
 import { face } from "./face.ts";
-import { reference } from "./measure.ts";
+import { dots, foot, frets, inlays } from "./features.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
-function dimension(kind: Settable["kind"]) {
-  const one = quantity(kind);
-  const limit = valueOrPerCount(one);
-  const value = z.union([one, perCount(one), ...reference.options], {
-    error: "a value, one a string count, { dim: NAME } or { part: 0.5, of: NAME, plus: 3 mm }",
-  });
-  return record({
-    value: value.meta({ description: "the value, or one a string count" }),
-    least: limit.meta({ description: "the least that an order may set" }),
-    most: limit.meta({ description: "the most that an order may set" }),
-    tolerance: one
-      .refine((value) => value > 0, { error: "more than 0" })
-      .meta({ description: "how far a finished piece may be off" }),
-    for: line("what this dimension is for, in this design"),
-  });
-}
-
-const forms = {
-  length: dimension("length"),
-  angle: dimension("angle"),
-  number: dimension("number"),
-  count: dimension("count"),
-};
-
-/** A design's dimension as it is written. */
-export type WrittenDimension = z.output<typeof forms.length>;
-
 const dimensions = record(
-  Object.fromEntries(catalogue.map(({ id, kind, label }) => [id, forms[kind].meta({ description: label })])),
+  Object.fromEntries(
+    catalogue.filter(({ feature }) => feature === null).map((entry) => [entry.id, form(entry)]),
+  ),
 );
+
+const woods = (part: string) =>
+  z
+    .array(word("a wood of the shop's boards"), { error: "a list of woods, the best first" })
+    .min(1, { error: "at least one wood" })
+    .meta({ description: `what the ${part} may be made of, the best first` });
 
 /** One kind of instrument, all string counts. */
 export const designFile = record({
@@ -60,21 +41,27 @@ export const designFile = record({
       "machine heads in the head's face, pegs with a taper of 1:30, or tuners at the tail and a bare head",
     ),
   }),
-  woods: record({
-    neck: z
-      .array(word("a wood of the shop's boards"), { error: "a list of woods, the best first" })
-      .min(1, { error: "at least one wood" })
-      .meta({ description: "what the neck may be made of, the best first" }),
-  }),
+  woods: record({ neck: woods("neck"), fingerboard: woods("fingerboard") }),
   stations: record({
     fingerboard: z
       .array(quantity("length"), { error: "a list of lengths" })
-      .meta({ description: "where the board's width is reported, from the nut" }),
+      .meta({ description: "where the board's width and the strings' gaps are reported, from the nut" }),
     neck: z.array(quantity("length"), { error: "a list of lengths" }).meta({
       description: "where the neck has sections and gauges between its two named stations, from the nut",
     }),
   }),
-  bridge: record({ face }),
+  fingerboard: record({
+    surface: oneOf(
+      ["cylinder", "cone"],
+      "one radius from end to end, or one that grows as the strings spread so that each lies over a straight line",
+    ),
+  }),
+  frets: frets.optional(),
+  dots: dots("dots").optional(),
+  "side-dots": dots("side-dots").optional(),
+  inlays: inlays.optional(),
+  bridge: record({ face, foot }),
+  tailpiece: record({ face }),
 });
 
 /** A design as it is written. */

@@ -38,6 +38,9 @@ export const place = record({
   size: measure.meta({ description: "its diameter" }),
 });
 
+/** Several places, such as a saddle's screws. */
+export const places = z.array(place, { error: "a list of places" });
+
 /** An outline in a frame: a ring of edges, and what goes into the face. */
 export const face = record({
   frame: record({
@@ -45,7 +48,7 @@ export const face = record({
     out: word("the dimension that the frame is wide"),
   }),
   edges: z.array(edge, { error: "a list of edges" }).min(3, { error: "at least three edges" }),
-  holes: z.array(place, { error: "a list of places" }).optional(),
+  holes: places.optional(),
 });
 
 /** A face as it is written in a design. */

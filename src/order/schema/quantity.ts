@@ -5,8 +5,9 @@ import { type Kind, readQuantity } from "../quantity.ts";
 const patterns: { readonly [kind in Kind]: string } = {
   length: '^\\s*[+-]?[0-9./ eE+-]+\\s*(mm|cm|m|in|inch|")?\\s*$',
   angle: "^\\s*[+-]?[0-9.eE+-]+\\s*(deg|°|degrees)?(\\s*[0-9.]+\\s*['′])?(\\s*[0-9.]+\\s*[\"″])?\\s*$",
-  force: "^\\s*[0-9.eE+-]+\\s*N?\\s*$",
-  "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m)?\\s*$",
+  force: "^\\s*[0-9.eE+-]+\\s*(N|lbf)?\\s*$",
+  frequency: "^\\s*[0-9.eE+-]+\\s*(Hz)?\\s*$",
+  "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m|kg/m|lb/in)?\\s*$",
   stress: "^\\s*[0-9.eE+-]+\\s*(MPa|GPa)?\\s*$",
   number: "^\\s*[+-]?[0-9./ eE+-]+\\s*$",
   count: "^\\s*[0-9]+\\s*$",

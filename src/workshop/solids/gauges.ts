@@ -1,4 +1,4 @@
-import { boardTop } from "../../instrument/fingerboard/taper.ts";
+import { boardTop } from "../../instrument/fingerboard/surface.ts";
 import { profileOf } from "../../instrument/neck/profile.ts";
 import { neckStations } from "../../instrument/neck/profile-input.ts";
 import { dimensionOf } from "../../order/spec.ts";

@@ -1,0 +1,73 @@
+import { z } from "zod";
+import { catalogue } from "../catalogue.ts";
+import type { Feature } from "../settable.ts";
+import { form } from "./dimension.ts";
+import { face, places } from "./face.ts";
+import { measure } from "./measure.ts";
+import { quantity, wholeNumber } from "./quantity.ts";
+import { record } from "./record.ts";
+import { oneOf, word } from "./word.ts";
+
+function own(feature: Feature) {
+  return Object.fromEntries(
+    catalogue.filter((entry) => entry.feature === feature).map((entry) => [entry.id, form(entry)]),
+  );
+}
+
+/** What frets change of the rest, such as how low the strings lie. */
+const changed = Object.fromEntries(
+  catalogue.filter(({ feature }) => feature === null).map((entry) => [entry.id, form(entry).optional()]),
+);
+
+/** The frets that a design offers, for orders that ask for them. */
+export const frets = record({
+  most: wholeNumber(1, 36, "how many frets an order may ask for"),
+  slots: oneOf(["through", "blind"], "slots sawn from edge to edge, or ending short of the board's edges"),
+  dimensions: record({ ...own("frets"), ...changed }),
+});
+
+/** Dots in the board's face, or in its bass edge. */
+export function dots(feature: "dots" | "side-dots") {
+  return record({
+    at: z
+      .union(
+        [
+          oneOf(["usual"], "3, 5, 7, 9, 12, 15, 17, 19, 21, 24"),
+          z.array(wholeNumber(1, 36, "the number of a fret")),
+        ],
+        {
+          error: "usual, or a list of frets' numbers",
+        },
+      )
+      .meta({ description: "usual, or the numbers of the frets that they mark" }),
+    dimensions: record(own(feature)),
+  });
+}
+
+/** Outlines that are let into the board. */
+export const inlays = record({
+  dimensions: record(own("inlays")),
+  list: z.array(
+    record({
+      id: word("the inlay's name"),
+      at: record({
+        x: measure.meta({
+          description: "its frame's middle from the nut: a length, or a fraction of the board",
+        }),
+        y: quantity("length", "its frame's middle to the treble side"),
+      }),
+      face,
+    }),
+    { error: "a list of inlays" },
+  ),
+});
+
+/** How the bridge stands on the core. */
+export const foot = z.union(
+  [
+    oneOf(["standing"], "by itself, held by the strings"),
+    record({ cradle: record({ face, dimensions: record(own("cradle")) }) }),
+    record({ saddle: record({ screws: places, dimensions: record(own("saddle")) }) }),
+  ],
+  { error: "standing, { cradle: … } or { saddle: … }" },
+);
