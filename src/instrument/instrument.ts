@@ -135,7 +135,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
     exits: () =>
       store.answer(tailpieceExits, {
         ...{ stringLength, heights: own.heights.bridge, core: own.core },
-        ...{ tailpieceHeight: of("tailpiece.height"), afterlength: of("afterlength") },
+        ...{ diameters, tailpieceHeight: of("tailpiece.height"), afterlength: of("afterlength") },
+        ...{ spread: of("tailpiece.spread"), slant: of("tailpiece.slant") },
       }).value,
     board: () => store.answer(boardOutline, { taper: own.taper, corner: of("fingerboard.corner") }).value,
     nut: () =>

@@ -20,6 +20,11 @@ export type StringLayout = {
   readonly bridgeGap: number;
 };
 
+/** The centres of strings with equal gaps, mm, highest string first, whose outer ones lie `spread` apart. */
+export function spreadOut(spread: number, diameters: readonly number[]): number[] {
+  return centres((spread - takenByStrings(diameters)) / (diameters.length - 1), diameters);
+}
+
 /** What the strings themselves take up of a spread: whole diameters between, half of each outer one; mm. */
 function takenByStrings(diameters: readonly number[]): number {
   const all = diameters.reduce((sum, d) => sum + d, 0);
