@@ -55,6 +55,14 @@ export function specOf(design: string, strings: number | string, more = "", opti
   return spec.value;
 }
 
+/** The spec of thrift with frets at a count of strings; throws where there is none. */
+export function frettedSpec(strings: number | string, more = "", frets = 24, options: Options = {}): Spec {
+  const text = orderText("thrift", strings, more).replace("frets: none", `frets: { count: ${frets} }`);
+  const spec = resolved(text, options);
+  if (!spec.ok) throw new Error(JSON.stringify(spec.problems, undefined, 1));
+  return spec.value;
+}
+
 /** A sample file's text. */
 export function sampleText(...path: string[]): string {
   return readFileSync(join(top, "models", ...path), "utf8");

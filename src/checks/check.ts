@@ -1,3 +1,4 @@
+import type { Spec } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 
 /** What a check answers: nothing to say, something to look at, or a set-up that must not be made. */
@@ -20,5 +21,9 @@ export type Finding = {
   readonly overruled?: string;
 };
 
-/** A check: an id that never changes, what is at stake, and what it finds in a model. */
-export type Check = { readonly id: string; readonly of: (model: Model) => Omit<Finding, "id"> };
+/** A check: an id that never changes, the specs it applies to (all unless it says so), and what it finds in a model. */
+export type Check = {
+  readonly id: string;
+  readonly applies?: (spec: Spec) => boolean;
+  readonly of: (model: Model) => Omit<Finding, "id">;
+};

@@ -2,6 +2,7 @@ import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import { blankStock } from "./blank-stock.ts";
 import type { Check, Finding } from "./check.ts";
+import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
@@ -26,6 +27,8 @@ export const checks: readonly Check[] = [
   wallBetween("bridge"),
   stringBears("nut"),
   stringBears("bridge"),
+  fretOpen,
+  fretStopped,
   includedAngle,
   bendOverNut,
   splayOverNut,
@@ -46,6 +49,7 @@ export const checks: readonly Check[] = [
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */
 export function findings(model: Model, all: readonly Check[] = checks): Finding[] {
   return all
+    .filter(({ applies }) => applies?.(model.spec) ?? true)
     .map(({ id, of }): Finding => ({ id, ...of(model) }))
     .map((finding) => overruled(finding, model.spec.overrule))
     .sort((a, b) => (a.id < b.id ? -1 : 1));

@@ -1,6 +1,7 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
@@ -17,7 +18,16 @@ import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
 const looks: readonly Look[] = [
-  ...[lengthsAtOdds, spacingAtOdds, surfaceAtOdds, crownsAtOdds, heightsAtOdds, outlinesAtOdds, holesAtOdds],
+  ...[
+    lengthsAtOdds,
+    spacingAtOdds,
+    surfaceAtOdds,
+    crownsAtOdds,
+    heightsAtOdds,
+    fretsAtOdds,
+    outlinesAtOdds,
+    holesAtOdds,
+  ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[rodWallsAtOdds, pinWallsAtOdds],
 ];
@@ -38,6 +48,9 @@ export function contradictions(spec: Spec, made: Instrument): Problem[] {
 
 function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradiction): Problem {
   const values = ids.map((id) => spec.values[id]).filter((value): value is SpecValue => value !== undefined);
+  // The number of frets is asked for in the order and is no dimension.
+  if (ids.includes("frets") && spec.frets !== null)
+    return { code: "contradiction", position: spec.frets.position, name: "frets", found, allowed, hint };
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
   const inDesign = changed === undefined && place !== undefined ? spec.places[place] : undefined;

@@ -7,6 +7,7 @@ import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
+import { type Frets, fretGetters } from "./fingerboard/frets.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
 import { boardTaper, type Taper } from "./fingerboard/taper.ts";
@@ -28,6 +29,7 @@ import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
+  Frets &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -151,6 +153,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
       () => ({ rise: own.runs.angles, nut: passing("nut") }),
       () => own,
     ),
+    ...fretGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

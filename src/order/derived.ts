@@ -17,6 +17,19 @@ export const derived: readonly Derived[] = [
     form: /^(nut|bridge)\.[A-G][#b]?\d\.bottom$/,
     from: ["fingerboard.radius", "string.clearance.nut.high", "core.slope"],
   },
+  { form: /^fret\.\d+$/, from: ["string.length", "frets"] },
+  { form: /^fret\.slot\.width$/, from: ["fret.tang.width", "fret.slot.fit"] },
+  { form: /^fret\.slot\.depth$/, from: ["fret.tang.depth", "fret.slot.under"] },
+  { form: /^fret\.slot\.left$/, from: ["fingerboard.edge", "fret.tang.depth", "fret.slot.under"] },
+  { form: /^fret\.length\.(first|last)$/, from: ["fret.inset", "nut.gap", "nut.margin"] },
+  {
+    form: /^fret\.dressing\.(treble|bass)$/,
+    from: ["fret.crown.height", "fret.bevel", "fret.dressing", "fret.dressing.under"],
+  },
+  {
+    form: /^string\.[A-G][#b]?\d\.fret\.(first|least)$/,
+    from: ["string.clearance.nut.high", "string.clearance.end.high", "fret.crown.height"],
+  },
   {
     form: /^string\.angle$/,
     from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"],

@@ -1,4 +1,5 @@
 import type { Path } from "../../geometry/path.ts";
+import { rectangle } from "../../geometry/rectangle.ts";
 import { boardWidth, type Taper } from "../../instrument/fingerboard/taper.ts";
 import { stringAcross } from "../../instrument/strings/layout.ts";
 import { step } from "../../step/step.ts";
@@ -12,11 +13,17 @@ export type FingerboardInput = {
   readonly stringLength: number;
   readonly strings: readonly { readonly name: string; readonly nut: number; readonly bridge: number }[];
   readonly stations: readonly number[];
+  /** The frets' slots, by their middles from the nut and half their lengths; null on a fretless board. */
+  readonly frets: {
+    readonly width: number;
+    readonly depth: number;
+    readonly slots: readonly { readonly x: number; readonly half: number }[];
+  } | null;
 };
 
 /** The fingerboard from the front, head at the left, with its centreline, string lines and stations for reference. */
-export const fingerboardFlat = step("outline.fingerboard", 1, (given: FingerboardInput): Flat => {
-  const { hand, path, taper, stringLength, strings, stations } = given;
+export const fingerboardFlat = step("outline.fingerboard", 2, (given: FingerboardInput): Flat => {
+  const { hand, path, taper, stringLength, strings, stations, frets } = given;
   const { length } = taper;
   const note = (text: string, x: number, y: number, align: "left" | "center") => {
     return { text, x, y, height: letterHeight, turn: 0, align } as const;
@@ -31,6 +38,7 @@ export const fingerboardFlat = step("outline.fingerboard", 1, (given: Fingerboar
       { layer: layers.outer, path },
       { layer: layers.part, path },
       { layer: layers.note, path: lineBetween(-4, 0, length, 0), chain: true },
+      ...slotsOf(frets),
       ...[...lines, ...marks].map((line) => ({ layer: layers.note, path: line })),
     ],
     notes: [
@@ -43,7 +51,20 @@ export const fingerboardFlat = step("outline.fingerboard", 1, (given: Fingerboar
         );
       }),
       ...stations.map((x) => note(`x ${x}`, x, across(x) + 2, "center")),
+      // Beyond the bass edge, in two rows by turns: the highest frets stand nearer to each other than a number is wide.
+      ...(frets?.slots ?? []).map(({ x }, i) => {
+        return note(`${i + 1}`, x, -across(x) - (i % 2 === 0 ? 2 : 6) - letterHeight, "center");
+      }),
     ],
   };
   return hand === "left" ? turnedOver(flat, "y") : flat;
 });
+
+/** Each slot as a closed recess, as deep under the curved surface as its layer says. */
+function slotsOf(frets: FingerboardInput["frets"]): Flat["shapes"] {
+  if (frets === null) return [];
+  const { width, depth, slots } = frets;
+  return slots.map(({ x, half }) => {
+    return { layer: layers.recess(depth), path: rectangle(x - width / 2, -half, x + width / 2, half) };
+  });
+}

@@ -10,7 +10,7 @@ export const flatFiles: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
     what: "fingerboard outline with centreline, string lines and stations",
-    of: ({ spec, instrument: { board, taper, layout } }, store) => {
+    of: ({ spec, instrument: { board, taper, layout, fretSlots } }, store) => {
       if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
       return store.answer(fingerboardFlat, {
         ...{ hand: spec.hand, path: board.path, taper, stringLength: dimensionOf(spec, "string.length") },
@@ -20,6 +20,11 @@ export const flatFiles: readonly FlatFile[] = [
           bridge: layout.bridge[i]!,
         })),
         stations: spec.stations.fingerboard,
+        frets: fretSlots && {
+          width: fretSlots.width,
+          depth: fretSlots.depth,
+          slots: fretSlots.slots.map(({ x, half }) => ({ x, half })),
+        },
       });
     },
   },
