@@ -114,12 +114,12 @@ describe("planted faults in frets", () => {
   const five = frettedSpec(5);
   it("find strings too low over the first fret", () => {
     expect(status(five, "fret.open")).toBe("pass");
-    expect(status(forced(five, { "string.clearance.nut.high": 0.05 }), "fret.open")).toBe("refuse");
+    expect(status(forced(five, { "string.clearance.nut.high": -0.05 }), "fret.open")).toBe("refuse");
   });
 
   it("find strings that lie on a higher fret when stopped", () => {
     expect(status(five, "fret.stopped")).toBe("pass");
-    const low = { "string.clearance.end.high": 0.1, "fingerboard.scoop.high": 0 };
+    const low = { "string.clearance.end.high": -0.3, "fingerboard.scoop.high": 0 };
     expect(status(forced(five, low), "fret.stopped")).toBe("refuse");
   });
 
