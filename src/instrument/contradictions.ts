@@ -3,6 +3,7 @@ import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
+import { inlaysAtOdds } from "./at-odds/inlays.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
@@ -26,6 +27,7 @@ const looks: readonly Look[] = [
     heightsAtOdds,
     fretsAtOdds,
     outlinesAtOdds,
+    inlaysAtOdds,
     holesAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],

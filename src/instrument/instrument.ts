@@ -8,6 +8,7 @@ import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type Frets, fretGetters } from "./fingerboard/frets.ts";
+import { type Inlays, inlayGetters } from "./fingerboard/inlays.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
 import { boardTaper, type Taper } from "./fingerboard/taper.ts";
@@ -30,6 +31,7 @@ import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
   Frets &
+  Inlays &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -154,6 +156,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
       () => own,
     ),
     ...fretGetters(spec, store, () => own),
+    ...inlayGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

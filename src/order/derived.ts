@@ -17,6 +17,10 @@ export const derived: readonly Derived[] = [
     form: /^(nut|bridge)\.[A-G][#b]?\d\.bottom$/,
     from: ["fingerboard.radius", "string.clearance.nut.high", "core.slope"],
   },
+  {
+    form: /^inlay\.[A-Za-z0-9][A-Za-z0-9.-]*\.unreached$/,
+    from: ["inlay.cutter", "inlay.length", "inlay.width"],
+  },
   { form: /^fret\.\d+$/, from: ["string.length", "frets"] },
   { form: /^fret\.slot\.width$/, from: ["fret.tang.width", "fret.slot.fit"] },
   { form: /^fret\.slot\.depth$/, from: ["fret.tang.depth", "fret.slot.under"] },

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
-import { flatFiles } from "../drawing/flat/flats.ts";
+import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
 import { titled } from "../drawing/flat/titled.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
@@ -54,7 +54,7 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const model = modelOf(spec, store);
   const wanted = ({ part }: { part: string }) => only === "all" || only.includes(part);
   const found = findings(model);
-  const flats = flatFiles.filter(wanted);
+  const flats = flatsOf(spec).filter(wanted);
   const solids = solidFiles(model).filter(wanted);
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, [...flats, ...solids]));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);

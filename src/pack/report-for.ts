@@ -1,5 +1,5 @@
 import { findings } from "../checks/checks.ts";
-import { flatFiles } from "../drawing/flat/flats.ts";
+import { flatsOf } from "../drawing/flat/flats.ts";
 import type { Spec } from "../order/spec.ts";
 import { type Report, reportOf } from "../report/report.ts";
 import type { Store } from "../step/store.ts";
@@ -12,6 +12,6 @@ import { fingerprints } from "./fingerprints.ts";
 export function reportFor(spec: Spec, store: Store): Report {
   const model = modelOf(spec, store);
   const keys = unasked(store);
-  const drawn = flatFiles.map((file) => ({ name: file.name, key: file.of(model, keys).key }));
+  const drawn = flatsOf(spec).map((file) => ({ name: file.name, key: file.of(model, keys).key }));
   return reportOf(model, findings(model), fingerprints([...drawn, ...solidFiles(model)]));
 }

@@ -47,7 +47,11 @@ describe.each(everyCount)("the left-hand drawings of $design with $count strings
   const flats = (hand: string) => {
     const store = memoryStore();
     const model = modelOf(specOf(design, count, "", { hand }), store);
-    return new Map(flatFiles.map((file) => [file, file.of(model, store).value]));
+    return new Map(
+      flatFiles
+        .filter(({ applies }) => applies?.(model.spec) ?? true)
+        .map((file) => [file, file.of(model, store).value]),
+    );
   };
   const [right, left] = [flats("right"), flats("left")];
   const neck = flatFiles.filter(({ part }) => part === "neck" || part === "head");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { flatFiles } from "../../src/drawing/flat/flats.ts";
+import { flatsOf } from "../../src/drawing/flat/flats.ts";
 import { titled } from "../../src/drawing/flat/titled.ts";
 import { expectedOf } from "../../src/files/dxf/expected.ts";
 import { readBackDxf } from "../../src/files/dxf/read-back.ts";
@@ -18,7 +18,7 @@ const title = {
   seenFrom: "front",
   overruled: [],
 } as const;
-const drawn = flatFiles.map((file) => ({
+const drawn = flatsOf(model.spec).map((file) => ({
   name: file.name,
   flat: titled(file.of(model, store).value, { ...title, part: file.part }),
 }));

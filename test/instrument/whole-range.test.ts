@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { flatFiles } from "../../src/drawing/flat/flats.ts";
+import { flatsOf } from "../../src/drawing/flat/flats.ts";
 import { expectedOf } from "../../src/files/dxf/expected.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
@@ -20,7 +20,7 @@ function sound(spec: Spec, store: Store, seen = new Set<string>()): void {
   expect(made.layout.bridgeGap).toBeGreaterThan(0);
   expect(made.taper.end).toBeGreaterThanOrEqual(made.taper.nut);
   expect(Math.max(...made.heights.bridge)).toBeLessThan(made.crown.top + 2);
-  for (const file of flatFiles) {
+  for (const file of flatsOf(spec)) {
     const { key, value: flat } = file.of(model, store);
     // What came out as it was before has been looked at before.
     if (seen.has(key)) continue;

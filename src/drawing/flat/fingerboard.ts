@@ -19,11 +19,13 @@ export type FingerboardInput = {
     readonly depth: number;
     readonly slots: readonly { readonly x: number; readonly half: number }[];
   } | null;
+  /** The inlays' recesses; their depth is under the lowest place of the surface over each. */
+  readonly inlays: readonly { readonly id: string; readonly recess: Path; readonly depth: number }[];
 };
 
 /** The fingerboard from the front, head at the left, with its centreline, string lines and stations for reference. */
-export const fingerboardFlat = step("outline.fingerboard", 2, (given: FingerboardInput): Flat => {
-  const { hand, path, taper, stringLength, strings, stations, frets } = given;
+export const fingerboardFlat = step("outline.fingerboard", 3, (given: FingerboardInput): Flat => {
+  const { hand, path, taper, stringLength, strings, stations, frets, inlays } = given;
   const { length } = taper;
   const note = (text: string, x: number, y: number, align: "left" | "center") => {
     return { text, x, y, height: letterHeight, turn: 0, align } as const;
@@ -39,6 +41,7 @@ export const fingerboardFlat = step("outline.fingerboard", 2, (given: Fingerboar
       { layer: layers.part, path },
       { layer: layers.note, path: lineBetween(-4, 0, length, 0), chain: true },
       ...slotsOf(frets),
+      ...inlays.map(({ recess, depth }) => ({ layer: layers.recess(depth), path: recess })),
       ...[...lines, ...marks].map((line) => ({ layer: layers.note, path: line })),
     ],
     notes: [

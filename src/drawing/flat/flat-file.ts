@@ -1,3 +1,4 @@
+import type { Spec } from "../../order/spec.ts";
 import type { Answer, Store } from "../../step/store.ts";
 import type { Model } from "../../workshop/model.ts";
 import type { Flat } from "./flat.ts";
@@ -10,5 +11,7 @@ export type FlatFile = {
   readonly what: string;
   /** From where it is seen; a side view of a left-hand order is seen from the other side. */
   readonly seenFrom: "front" | "tail" | "head's front" | { readonly right: string; readonly left: string };
+  /** The specs that it is made for; all unless it says so. */
+  readonly applies?: (spec: Spec) => boolean;
   readonly of: (model: Model, store: Store) => Answer<Flat>;
 };

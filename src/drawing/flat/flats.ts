@@ -1,16 +1,19 @@
-import { dimensionOf } from "../../order/spec.ts";
+import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
+import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { bridgeFlat } from "./bridge.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
 import type { FlatFile } from "./flat-file.ts";
+import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
 
-/** Every flat machine file, in the order in which a pack lists them. */
+/** Every flat machine file that any order has, in the order in which a pack lists them. */
 export const flatFiles: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
     what: "fingerboard outline with centreline, string lines and stations",
-    of: ({ spec, instrument: { board, taper, layout, fretSlots } }, store) => {
+    of: ({ spec, instrument }, store) => {
+      const { board, taper, layout, fretSlots } = instrument;
       if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
       return store.answer(fingerboardFlat, {
         ...{ hand: spec.hand, path: board.path, taper, stringLength: dimensionOf(spec, "string.length") },
@@ -25,6 +28,7 @@ export const flatFiles: readonly FlatFile[] = [
           depth: fretSlots.depth,
           slots: fretSlots.slots.map(({ x, half }) => ({ x, half })),
         },
+        inlays: madeInlays(instrument).map(({ id, recess, depth }) => ({ id, recess, depth })),
       });
     },
   },
@@ -56,5 +60,11 @@ export const flatFiles: readonly FlatFile[] = [
       });
     },
   },
+  ...inlayFlats,
   ...neckFlats,
 ];
+
+/** The flat machine files of one order. */
+export function flatsOf(spec: Spec): readonly FlatFile[] {
+  return flatFiles.filter(({ applies }) => applies?.(spec) ?? true);
+}

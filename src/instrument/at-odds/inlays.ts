@@ -1,0 +1,85 @@
+import { extentsOf } from "../../geometry/measure.ts";
+import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
+import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import type { Inlay, MadeInlay } from "../fingerboard/inlay.ts";
+import { placesOn } from "../fingerboard/places-on.ts";
+import type { Instrument } from "../instrument.ts";
+import { type Contradiction, type Look, mm, unless } from "./at-odds.ts";
+
+/** Wood between an inlay and the board's edge, mm (G: default, confirm). */
+const atEdge = 1;
+
+/** Wood between an inlay and a fret's slot, mm (G: default, confirm). */
+const atSlot = 0.5;
+
+const sizes = ["inlay.length", "inlay.width", "inlay.cutter", "inlay.clearance"];
+
+/** Inlays that can't be made, that come too near to the board's edge, that go through the board, or that stand in a fret's slot. */
+export const inlaysAtOdds: Look = (of, made) =>
+  made.inlays.flatMap((inlay) =>
+    inlay.kind === "ok"
+      ? [...nearEdge(inlay, made), ...tooDeep(inlay, of("fingerboard.edge")), ...inSlots(inlay, made)]
+      : [unmade(inlay, of("inlay.cutter"))],
+  );
+
+function unmade(inlay: Exclude<Inlay, MadeInlay>, cutter: number): Contradiction {
+  const { id } = inlay;
+  const told = (found: string, allowed: string, hint: string, place = `inlay.${id}`) => {
+    return { ids: sizes, place, found: `inlay ${id}: ${found}`, allowed, hint };
+  };
+  if (inlay.kind === "no-recess")
+    return told(
+      `a recess that a cutter of ${mm(cutter)} doesn't cut in one piece`,
+      inlay.would === null ? "a wider outline" : `a cutter of at most ${mm(inlay.would)}`,
+      inlay.would === null ? `make inlay ${id} wider` : `set inlay.cutter to ${mm(inlay.would)} or less`,
+    );
+  if (inlay.kind === "no-insert")
+    return told("a clearance that takes the insert apart", "one piece", "lower inlay.clearance");
+  if (inlay.kind === "crossing")
+    return told("an outline that crosses itself", "edges that meet at their ends", "mend its edges");
+  const allowed = inlay.kind === "no-room" ? "a corner that has room" : "a fair edge of its own";
+  const { edge } = inlay;
+  return told(`its edge ${edge} can't be made`, allowed, `mend edge ${edge}`, `inlay.${id}.${edge}`);
+}
+
+function nearEdge({ id, design }: MadeInlay, { board }: Instrument): Contradiction[] {
+  if (board.kind !== "ok") return [];
+  const wood = Math.min(
+    ...placesOn(design).map((place) => {
+      const nearest = nearestPlace(board.path, place);
+      const away = nearest.kind === "ok" ? nearest.distance : 0;
+      return whereabouts(board.path, place) === "inside" ? away : -away;
+    }),
+  );
+  return unless(wood >= atEdge, sizes, {
+    place: `inlay.${id}`,
+    found:
+      wood < 0 ? `inlay ${id} ${mm(-wood)} over the board's edge` : `${mm(wood)} of wood beside inlay ${id}`,
+    allowed: `at least ${mm(atEdge)} to the board's edge`,
+    hint: `move inlay ${id} or make it smaller`,
+  });
+}
+
+/** The recess's floor must stay over the board's back; what is left under it is the floor's height. */
+function tooDeep({ id, floor }: MadeInlay, edge: number): Contradiction[] {
+  return unless(floor >= atEdge, ["inlay.depth", "fingerboard.edge"], {
+    place: `inlay.${id}`,
+    found: `${mm(floor)} of wood under inlay ${id}, in a board ${mm(edge)} thick at its edge`,
+    allowed: `at least ${mm(atEdge)}`,
+    hint: "lower inlay.depth or raise fingerboard.edge",
+  });
+}
+
+/** A slot crosses the board, so one whose place along it is an inlay's cuts it. */
+function inSlots({ id, design }: MadeInlay, { fretSlots }: Instrument): Contradiction[] {
+  if (fretSlots === null) return [];
+  const { minX, maxX } = extentsOf([design])!;
+  const near = fretSlots.width / 2 + atSlot;
+  const at = fretSlots.slots.findIndex(({ x }) => x > minX - near && x < maxX + near);
+  return unless(at < 0, sizes, {
+    place: `inlay.${id}`,
+    found: `inlay ${id} in or beside the slot of fret ${at + 1}`,
+    allowed: `at least ${mm(atSlot)} of wood to every slot`,
+    hint: `move inlay ${id} or make it shorter`,
+  });
+}
