@@ -92,6 +92,14 @@ describe("inlays", () => {
     expect(names(specOf("thrift", 5))).not.toContain("inlays");
   });
 
+  it.each(["right", "left"] as const)("are told of from top to bottom, %s-handed", (hand) => {
+    const model = modelOf({ ...specOf("sedge", 5), hand }, memoryStore());
+    const { notes } = flatFiles.find(({ name }) => name === "inlays")!.of(model, memoryStore()).value;
+    const [first, second] = notes;
+    expect(first!.text).toMatch(/^leaf: /);
+    expect(first!.y - second!.y).toBeCloseTo(4.5, 9);
+  });
+
   const sedge = specOf("sedge", 5);
   it.each<[string, Spec, RegExp]>([
     ["over the board's edge", inlayAt(sedge, 150, 20), /over the board's edge/],

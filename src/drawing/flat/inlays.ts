@@ -25,6 +25,7 @@ export const inlaysFlat = step("outline.inlays", 1, ({ hand, inlays }: InlaysInp
     const { minX, maxX, minY, maxY } = extentsOf([design])!;
     const [dx, dy] = [-minX, edge - minY];
     edge += Math.max(maxY - minY, 3 * letterHeight) + room;
+    // Turning a left-hand drawing over would set the second line above the first, so they change places beforehand.
     const words = [
       `${id}: at least ${(Math.ceil(thickness * 100) / 100).toFixed(2)} thick, dressed flush when glued`,
       `cutter leaves ${unreached.toFixed(2)} deep, ${area.toFixed(2)} mm2`,
@@ -35,7 +36,11 @@ export const inlaysFlat = step("outline.inlays", 1, ({ hand, inlays }: InlaysInp
         { layer: layers.part, path: moved(design, dx, dy) },
       ],
       notes: words.map((text, i) => ({
-        ...{ text, x: maxX + dx + 3, y: (minY + maxY) / 2 + dy + (i === 0 ? 1 : -1 - letterHeight) },
+        ...{
+          text,
+          x: maxX + dx + 3,
+          y: (minY + maxY) / 2 + dy + ((i === 0) === (hand === "right") ? 1 : -1 - letterHeight),
+        },
         ...{ height: letterHeight, turn: 0, align: "left" },
       })),
     };
