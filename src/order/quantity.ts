@@ -17,7 +17,10 @@ export const kinds: {
   angle: { unit: "deg", words: { deg: 1, "°": 1, degrees: 1 } },
   force: { unit: "N", words: { N: 1, lbf: 4.4482216152605 } },
   frequency: { unit: "Hz", words: { Hz: 1 } },
-  "mass-per-length": { unit: "g/m", words: { "g/m": 1, "kg/m": 1000, "lb/in": 17857.9673 } },
+  "mass-per-length": {
+    unit: "g/m",
+    words: { "g/m": 1, "kg/m": 1000, "lb/in": 17857.9673, "mg/m": 0.001 },
+  },
   stress: { unit: "MPa", words: { MPa: 1, GPa: 1000 } },
   number: { unit: "", words: {} },
   count: { unit: "", words: {} },

@@ -70,7 +70,8 @@ function resolveOne(
   }
   const { diameter = stock?.diameter.is ?? 0 } = own;
   const mass = massOf(own, stock, semitones);
-  const size = checkedSize(diameter, mass, at);
+  const from = own.mass === undefined && own.tension !== undefined ? "tension" : "mass";
+  const size = checkedSize(diameter, mass, from, at);
   if (size !== undefined) return { ok: false, problems: [size] };
   const weighed = own.mass === undefined && own.tension === undefined;
   return {
@@ -105,6 +106,7 @@ function massOf(
 function checkedSize(
   diameter: number,
   mass: number,
+  from: "mass" | "tension",
   at: Pick<Problem, "position" | "name">,
 ): Problem | undefined {
   const range = (found: string, allowed: string, hint: string): Problem => {
@@ -112,15 +114,15 @@ function checkedSize(
   };
   if (!(diameter >= 0.1 && diameter <= 5))
     return range(`a diameter of ${diameter} mm`, "0.1 mm to 5 mm", "is it in mm?");
-  const unit = likelyUnit(diameter, mass);
-  if (unit === "likely") return undefined;
+  const meant = likelyUnit(diameter, mass);
+  if (meant === "likely") return undefined;
+  const asWritten = from === "mass" && meant !== "unknown";
   const { least, most } = likelyDensity;
   const grams = (density: number) => Number(((mass * density) / meanDensity(diameter, mass)).toPrecision(2));
   const found = `${Number(mass.toPrecision(4))} g/m, ${Math.round(meanDensity(diameter, mass))} kg/m³ over ${diameter} mm`;
-  const hint =
-    unit === "unknown"
-      ? "is the mass in g/m, the tension in N, the length in mm?"
-      : `the unit is likely wrong: write ${mass} ${unit}, or the figure in g/m`;
+  const hint = asWritten
+    ? `the unit is likely wrong: write ${mass} ${meant.unit}, or the figure in g/m`
+    : `is the ${from === "mass" ? "mass in g/m" : "tension in N, the length that it holds for in mm"}, the diameter in mm?`;
   return range(found, `${grams(least)} g/m to ${grams(most)} g/m at this diameter`, hint);
 }
 

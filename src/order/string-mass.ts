@@ -1,4 +1,5 @@
 import { concertA4, frequency } from "./pitch.ts";
+import { kinds } from "./quantity.ts";
 
 /** A tension, N, at a string length, mm, and a pitch standard, Hz. */
 export type TensionAt = { readonly is: number; readonly at: number; readonly a4?: number | undefined };
@@ -21,19 +22,19 @@ export function meanDensity(diameter: number, mass: number): number {
 /** What a string's mean density may be, kg/m³: loosely wound nylon, and a winding of tungsten, with room (G: default, confirm). */
 export const likelyDensity = { least: 900, most: 16000 } as const;
 
-/** Units that a figure may have been meant in, with what one of them is in g/m; and N or lbf for tensions aside. */
-const units = { "kg/m": 1000, "lb/in": 17857.9673, "mg/m": 0.001 } as const;
+/** The unit word that a figure was likely meant in. */
+export type Unit = { readonly unit: string };
 
 /**
  * What a mass per length may have been meant as, where it is no string's for its diameter: the unit that makes it one, if any.
  * `likely` for a mass that can be.
  */
-export function likelyUnit(diameter: number, mass: number): "likely" | keyof typeof units | "unknown" {
+export function likelyUnit(diameter: number, mass: number): "likely" | "unknown" | Unit {
   const fits = (value: number) => {
     const density = meanDensity(diameter, value);
     return density >= likelyDensity.least && density <= likelyDensity.most;
   };
   if (fits(mass)) return "likely";
-  const meant = Object.entries(units).find(([, factor]) => fits(mass * factor));
-  return (meant?.[0] as keyof typeof units | undefined) ?? "unknown";
+  const meant = Object.entries(kinds["mass-per-length"].words).find(([, factor]) => fits(mass * factor));
+  return meant === undefined ? "unknown" : { unit: meant[0] };
 }

@@ -7,7 +7,7 @@ const patterns: { readonly [kind in Kind]: string } = {
   angle: "^\\s*[+-]?[0-9.eE+-]+\\s*(deg|°|degrees)?(\\s*[0-9.]+\\s*['′])?(\\s*[0-9.]+\\s*[\"″])?\\s*$",
   force: "^\\s*[0-9.eE+-]+\\s*(N|lbf)?\\s*$",
   frequency: "^\\s*[0-9.eE+-]+\\s*(Hz)?\\s*$",
-  "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m|kg/m|lb/in)?\\s*$",
+  "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m|kg/m|lb/in|mg/m)?\\s*$",
   stress: "^\\s*[0-9.eE+-]+\\s*(MPa|GPa)?\\s*$",
   number: "^\\s*[+-]?[0-9./ eE+-]+\\s*$",
   count: "^\\s*[0-9]+\\s*$",
