@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { diskLibrary } from "../src/files/library.ts";
 import type { Library } from "../src/order/library.ts";
+import { keptReadings } from "../src/order/readings.ts";
 import { type Options, resolve } from "../src/order/resolve.ts";
 import type { Spec } from "../src/order/spec.ts";
 
@@ -29,6 +30,8 @@ export function orderText(design: string, strings: number | string, more = "", h
   return `order: T-1\ndesign: ${design}\nstrings: ${strings}\nhand: ${hand}\nfrets: none\nshop: samphire\n${more}`;
 }
 
+const read = keptReadings();
+
 /** What an order's text resolves to, with the sample library. */
 export function resolved(
   text: string,
@@ -45,7 +48,7 @@ export function resolved(
         : { ok: true, value: { file: `${name}.yaml`, text } };
     },
   };
-  return resolve(text, "order.yaml", library, options);
+  return resolve(text, "order.yaml", library, options, read);
 }
 
 /** The spec of a design at a count; throws where there is none, so that a test can't pass by accident. */

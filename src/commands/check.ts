@@ -1,5 +1,6 @@
 import { refuses } from "../checks/checks.ts";
 import { InputError } from "../order/problem.ts";
+import { keptReadings } from "../order/readings.ts";
 import { loadOrder } from "../pack/load.ts";
 import { reportFor } from "../pack/report-for.ts";
 import { jsonLines } from "../report/json-lines.ts";
@@ -17,7 +18,8 @@ export type CheckGiven = Common & Variant & { readonly orders: readonly string[]
 export function check(given: CheckGiven): Promise<void> {
   return run(given, (console) => {
     const store = memoryStore();
-    const loaded = given.orders.map((file) => loadOrder(file, store, variantOptions(given)));
+    const [options, read] = [variantOptions(given), keptReadings()];
+    const loaded = given.orders.map((file) => loadOrder(file, store, options, read));
     const problems = loaded.flatMap((spec) => (spec.ok ? [] : spec.problems));
     if (problems.length > 0) throw new InputError(problems);
     const reports = loaded.flatMap((spec) => (spec.ok ? [reportFor(spec.value, store)] : []));

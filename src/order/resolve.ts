@@ -2,11 +2,12 @@ import type { z } from "zod";
 import { type Count, counts } from "./count.ts";
 import { designForms } from "./design-forms.ts";
 import { designProblems, ownName } from "./design-problems.ts";
-import type { Library, Shelf } from "./library.ts";
+import type { FoundText, Library, Shelf } from "./library.ts";
 import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
 import { type Checked, commandLine, type Position, type Problem, quoted } from "./problem.ts";
 import { type ReadFile, readAs } from "./read.ts";
+import type { Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
 import { askedStrings, resolveStrings } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
@@ -28,14 +29,25 @@ export type Options = {
  *
  * Every problem that can be told apart from others is returned, each with its position; nothing is thrown for anything that
  * a person can write. Whether the dimensions go together is not looked at here (instrument/contradictions.ts does).
+ * `read` reads what the library finds; whoever resolves many orders gives readings that are kept.
  */
-export function resolve(text: string, file: string, library: Library, options: Options = {}): Checked<Spec> {
+export function resolve(
+  text: string,
+  file: string,
+  library: Library,
+  options: Options = {},
+  read: Readings = readAs,
+): Checked<Spec> {
   const order = readAs(orderFile, text, file);
   if (!order.ok) return order;
   const { data, written } = order.value;
-  const design = load(designFile, "designs", data.design, written.at(["design"]), library);
-  const shop = load(shopFile, "shops", data.shop, written.at(["shop"]), library);
-  const strings = load(stringsFile, "strings", "strings", written.at(["strings"]), library);
+  const load = <Schema extends z.ZodType>(schema: Schema, shelf: Shelf, name: string, key: string) => {
+    const found = lookedUp(shelf, name, written.at([key]), library);
+    return found.ok ? read(schema, found.value.text, found.value.file) : found;
+  };
+  const design = load(designFile, "designs", data.design, "design");
+  const shop = load(shopFile, "shops", data.shop, "shop");
+  const strings = load(stringsFile, "strings", "strings", "strings");
   const problems = [design, shop, strings].flatMap((loaded) => (loaded.ok ? [] : loaded.problems));
   if (!design.ok || !shop.ok || !strings.ok) return { ok: false, problems };
   return resolveRead(
@@ -99,15 +111,9 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
   };
 }
 
-function load<Schema extends z.ZodType>(
-  schema: Schema,
-  shelf: Shelf,
-  name: string,
-  position: Position,
-  library: Library,
-): Checked<ReadFile<z.output<Schema>>> {
+function lookedUp(shelf: Shelf, name: string, position: Position, library: Library): Checked<FoundText> {
   const found = library.find(shelf, name);
-  if (found !== undefined) return found.ok ? readAs(schema, found.value.text, found.value.file) : found;
+  if (found !== undefined) return found;
   const names = library.names(shelf);
   const word = shelf === "strings" ? "strings" : shelf.slice(0, -1);
   const bare = name.replace(/\.ya?ml$/, "");

@@ -6,16 +6,20 @@ import { contradictions } from "../instrument/contradictions.ts";
 import { instrument } from "../instrument/instrument.ts";
 import { didYouMean } from "../order/nearest.ts";
 import { type Checked, type Problem, quoted } from "../order/problem.ts";
+import type { Readings } from "../order/readings.ts";
 import { type Options, resolve } from "../order/resolve.ts";
 import type { Spec } from "../order/spec.ts";
 import type { Store } from "../step/store.ts";
 
-/** An order file with its designs and shop as a spec that can be built, or every problem that stands in the way. */
-export function loadOrder(file: string, store: Store, options: Options = {}): Checked<Spec> {
+/**
+ * An order file with its designs and shop as a spec that can be built, or every problem that stands in the way. Several
+ * orders read what they share once when they are given the same kept readings.
+ */
+export function loadOrder(file: string, store: Store, options: Options = {}, read?: Readings): Checked<Spec> {
   const shown = shownPath(file);
   const text = readText(file, shown);
   if (!text.ok) return text;
-  const spec = resolve(text.value, shown, diskLibrary(file), options);
+  const spec = resolve(text.value, shown, diskLibrary(file), options, read);
   if (!spec.ok) return spec;
   const problems = [
     ...contradictions(spec.value, instrument(spec.value, store)),

@@ -1,6 +1,7 @@
 import { freeOrPack, publish } from "../files/publish.ts";
 import { didYouMean } from "../order/nearest.ts";
 import { type Checked, commandLine, type Problem } from "../order/problem.ts";
+import { keptReadings } from "../order/readings.ts";
 import type { Options } from "../order/resolve.ts";
 import type { Spec } from "../order/spec.ts";
 import type { Store } from "../step/store.ts";
@@ -37,7 +38,8 @@ export type Made = {
  */
 export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>> {
   const kernel = kernelOnce();
-  const loaded = job.orders.map((file) => loadOrder(file, store, job.options));
+  const read = keptReadings();
+  const loaded = job.orders.map((file) => loadOrder(file, store, job.options, read));
   const problems = [...unknownParts(job.only), ...loaded.flatMap((spec) => (spec.ok ? [] : spec.problems))];
   const specs = loaded.flatMap((spec) => (spec.ok ? [spec.value] : []));
   problems.push(...sameId(specs, job.orders));
