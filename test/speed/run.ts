@@ -1,14 +1,16 @@
 // Prints timings as ratios, measured in interleaved pairs in this one run: `npm run speed`, or `npm run speed -- --json`.
-// A word (`commands`, `neck`, `flat`, `solid`) keeps it to one part.
+// A word (`commands`, `neck`, `strings`, `flat`, `solid`) keeps it to one part.
 import { commandRows } from "./commands.ts";
 import { flatRows } from "./flat.ts";
 import { neckRows } from "./neck.ts";
 import type { Row } from "./row.ts";
 import { solidRows } from "./solid.ts";
+import { stringRows } from "./strings.ts";
 
 const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
   commands: commandRows,
   neck: neckRows,
+  strings: stringRows,
   flat: flatRows,
   solid: solidRows,
 };
