@@ -2,23 +2,35 @@ import { baseFromMiddle, lettering, textLength } from "../sheet/lettering.ts";
 import type { Marks, SheetText } from "../sheet/sheet.ts";
 import { stroke } from "../sheet/strokes.ts";
 import { numberText } from "./number-text.ts";
-import { type Ticks, ticksOver } from "./ticks.ts";
+import { type Ticks, ticksOver, ticksWithin } from "./ticks.ts";
 
-/** A range of values laid out on paper: its first tick at `start`, its last at `end`, mm; even between. */
-export type Axis = { readonly ticks: Ticks; readonly start: number; readonly end: number };
+/** A range of values laid out on paper: `from` lies at `start` and `to` at `end`, mm; even between. */
+export type Axis = {
+  readonly from: number;
+  readonly to: number;
+  readonly ticks: Ticks;
+  readonly start: number;
+  readonly end: number;
+};
 
 /** How far a tick stands out, what is kept to its number, and from numbers to the caption; mm on paper. */
 const tick = { long: 1.5, clear: 1.2, caption: 3 } as const;
 
-/** An axis whose ticks reach round all the values (at least one), in at most `count` steps. */
+/** An axis from tick to tick, round all the values (at least one), in at most `count` steps. */
 export function axisOver(values: readonly number[], start: number, end: number, count: number): Axis {
-  return { ticks: ticksOver(Math.min(...values), Math.max(...values), count), start, end };
+  const ticks = ticksOver(Math.min(...values), Math.max(...values), count);
+  return { from: ticks.values[0]!, to: ticks.values.at(-1)!, ticks, start, end };
+}
+
+/** An axis from the least to the most of values that are not all one, with the ticks that lie between them. */
+export function axisThrough(values: readonly number[], start: number, end: number, count: number): Axis {
+  const [from, to] = [Math.min(...values), Math.max(...values)];
+  return { from, to, ticks: ticksWithin(from, to, count), start, end };
 }
 
 /** Where a value lies on paper, mm. */
-export function placeOn({ ticks: { values }, start, end }: Axis, value: number): number {
-  const [first, last] = [values[0]!, values.at(-1)!];
-  return start + ((end - start) * (value - first)) / (last - first);
+export function placeOn({ from, to, start, end }: Axis, value: number): number {
+  return start + ((end - start) * (value - from)) / (to - from);
 }
 
 /** An axis that runs upward at `x` (mm on paper), its numbers and its caption left of it. */

@@ -3,28 +3,45 @@ import { rounded } from "../../step/rounded.ts";
 /** The steps that ticks may have, times a power of ten. */
 const steps = [1, 2, 5] as const;
 
-/** Ticks from the first to the last of `values`, a step apart; `decimals` is how many each is written with. */
+/** Ticks a step apart, in rising order; `decimals` is how many each is written with. */
 export type Ticks = { readonly values: readonly number[]; readonly decimals: number };
 
 /**
- * Ticks that reach round `least` to `most`, at most `count` steps of 1, 2 or 5 times a power of ten; the smallest such step.
- * Where both are one value they reach one unit upward from it. A most under its least, or a count under 2, is a RangeError.
+ * Ticks from the last before `least` to the first after `most`, in at most `count` steps of 1, 2 or 5 times a power of ten; the
+ * smallest such step. Where both are one value they reach one unit upward from it. A most under its least, or a count under 2,
+ * is a RangeError.
  */
 export function ticksOver(least: number, most: number, count: number): Ticks {
   if (!(most >= least) || count < 2) throw new RangeError(`no ticks from ${least} to ${most} by ${count}`);
-  const span = most - least;
-  if (span === 0) return ticksOver(least, least + 1, count);
-  let exponent = 0;
-  while (decade(exponent) * count > span && exponent > -6) exponent--;
-  while (decade(exponent + 1) * count <= span) exponent++;
-  for (; ; exponent++) {
+  if (most === least) return ticksOver(least, least + 1, count);
+  for (const { size, decimals } of sizes((most - least) / count)) {
+    const first = Math.floor(rounded(least / size));
+    const last = Math.ceil(rounded(most / size));
+    if (last - first <= count) return { values: between(first, last, size), decimals };
+  }
+  throw new RangeError(`no ticks from ${least} to ${most}`);
+}
+
+/** The ticks that lie from `least` to `most`, at most `count` steps in all that way; otherwise as ticksOver. */
+export function ticksWithin(least: number, most: number, count: number): Ticks {
+  if (!(most > least) || count < 1) throw new RangeError(`no ticks within ${least} to ${most} by ${count}`);
+  const [found] = sizes((most - least) / count);
+  if (found === undefined) throw new RangeError(`no ticks within ${least} to ${most}`);
+  const { size, decimals } = found;
+  const [first, last] = [Math.ceil(rounded(least / size)), Math.floor(rounded(most / size))];
+  return { values: between(first, last, size), decimals };
+}
+
+function between(first: number, last: number, size: number): number[] {
+  return Array.from({ length: last - first + 1 }, (_, i) => rounded((first + i) * size));
+}
+
+/** The steps that are no smaller than one, the smallest first. */
+function* sizes(least: number): Iterable<{ readonly size: number; readonly decimals: number }> {
+  for (let exponent = -6; exponent <= 9; exponent++) {
     for (const step of steps) {
       const size = step * decade(exponent);
-      const first = Math.floor(rounded(least / size));
-      const last = Math.max(first + 1, Math.ceil(rounded(most / size)));
-      if (last - first > count) continue;
-      const values = Array.from({ length: last - first + 1 }, (_, i) => rounded((first + i) * size));
-      return { values, decimals: Math.max(0, -exponent) };
+      if (size >= least * (1 - 1e-9)) yield { size, decimals: Math.max(0, -exponent) };
     }
   }
 }
