@@ -4,6 +4,7 @@ import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
 import { titled } from "../drawing/flat/titled.ts";
+import { plotFiles } from "../drawing/plot/plots.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
@@ -20,6 +21,7 @@ import { type Model, modelOf } from "../workshop/model.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
+import { plotPackFile } from "./plot-pack-file.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
 import { solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
@@ -65,6 +67,7 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
+  made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
   for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
   return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
 }

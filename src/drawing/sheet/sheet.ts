@@ -23,7 +23,15 @@ export type Weight =
   | "arrow"
   /** The thick ends of a line along which a section is cut. */
   | "station"
-  | "frame";
+  | "frame"
+  /** A plot's axis with its ticks. */
+  | "axis"
+  /** The border of a plot's bar. */
+  | "bar"
+  /** From the least to the most that is usual of what a plot shows. */
+  | "range"
+  /** How what a plot shows runs. */
+  | "curve";
 
 /** A path on paper, mm, y upward. */
 export type SheetLine = { readonly weight: Weight; readonly path: Path };

@@ -17,6 +17,10 @@ const pens: { readonly [weight in Weight]: { readonly width: number; readonly da
   arrow: { width: 0.1, dash: "" },
   station: { width: 0.7, dash: "" },
   frame: { width: 0.5, dash: "" },
+  axis: { width: 0.25, dash: "" },
+  bar: { width: 0.5, dash: "" },
+  range: { width: 0.7, dash: "" },
+  curve: { width: 0.5, dash: "" },
 };
 
 /** Monospaced types whose capitals are at least as high as the sheet's measures say. */
