@@ -27,11 +27,13 @@ import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
+import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
   Frets &
   Inlays &
+  Tailpiece &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -157,6 +159,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ),
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
+    ...tailpieceGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

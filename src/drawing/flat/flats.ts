@@ -6,6 +6,7 @@ import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
+import { tailpieceFlats } from "./tailpiece-flats.ts";
 
 /** Every flat machine file that any order has, in the order in which a pack lists them. */
 export const flatFiles: readonly FlatFile[] = [
@@ -61,6 +62,7 @@ export const flatFiles: readonly FlatFile[] = [
     },
   },
   ...inlayFlats,
+  ...tailpieceFlats,
   ...neckFlats,
 ];
 
