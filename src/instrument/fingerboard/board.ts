@@ -1,0 +1,70 @@
+import { dimensionOf, type Spec } from "../../order/spec.ts";
+import type { Getters } from "../../step/lazy.ts";
+import type { Store } from "../../step/store.ts";
+import type { Blank } from "../blank.ts";
+import { type CoreFrame, frontAt } from "../core/frame.ts";
+import type { StringHeights } from "../strings/heights.ts";
+import type { StringLayout } from "../strings/layout.ts";
+import { boardBlank } from "./board-blank.ts";
+import { type BoardEdge, boardEdge } from "./board-edge.ts";
+import { type BoardGaps, boardGaps } from "./board-gaps.ts";
+import type { BoardSurface } from "./surface.ts";
+
+/**
+ * What is worked out of the finished board, mm. `boardOverhang`: how far it stands out past the wood that it is glued to, negative where it ends
+ * before that, and the gap along z between its underside's end and the core's front there.
+ */
+export type Board = {
+  readonly boardGaps: readonly BoardGaps[];
+  readonly boardEdge: BoardEdge;
+  readonly boardBlank: Blank;
+  readonly boardOverhang: { readonly length: number; readonly gap: number };
+};
+
+/** What the board rests on. */
+type Made = {
+  readonly surface: BoardSurface;
+  readonly layout: StringLayout;
+  readonly heights: StringHeights;
+  readonly core: CoreFrame;
+};
+
+/** How each answer about the board is worked out; what it rests on is asked only then. */
+export function boardGetters(spec: Spec, store: Store, made: () => Made): Getters<Board> {
+  const of = (id: string) => dimensionOf(spec, id);
+  return {
+    boardGaps: () => {
+      const { surface, layout, heights } = made();
+      const at = (where: "nut" | "bridge", i: number) => ({
+        y: layout[where][i]!,
+        z: heights[where][i]!,
+      });
+      return store.answer(boardGaps, {
+        ...{ board: surface, stations: boardStations(spec), stringLength: of("string.length") },
+        crown: spec.frets === null ? 0 : of("fret.crown.height"),
+        strings: spec.strings.map(({ diameter }, i) => {
+          return { nut: at("nut", i), bridge: at("bridge", i), diameter };
+        }),
+      }).value;
+    },
+    boardEdge: () => store.answer(boardEdge, { board: made().surface }).value,
+    boardBlank: () => {
+      const allowance = {
+        end: of("fingerboard.allowance.end"),
+        side: of("fingerboard.allowance.side"),
+        face: of("fingerboard.allowance.face"),
+      };
+      return store.answer(boardBlank, { board: made().surface, allowance }).value;
+    },
+    boardOverhang: () => {
+      const { core, surface } = made();
+      const { length } = surface.taper;
+      return { length: length - core.start, gap: length > core.start ? -frontAt(core, length) : 0 };
+    },
+  };
+}
+
+/** The stations at which gaps are reported, from the nut: those of the design that lie on the board. */
+export function boardStations(spec: Spec): readonly number[] {
+  return spec.stations.fingerboard.filter((x) => x > 0 && x < dimensionOf(spec, "fingerboard.length"));
+}
