@@ -3,17 +3,19 @@ import type { Solid } from "../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
+import type { Blank } from "./blank.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
+import { type Board, boardGetters } from "./fingerboard/board.ts";
 import { type Frets, fretGetters } from "./fingerboard/frets.ts";
 import { type Inlays, inlayGetters } from "./fingerboard/inlays.ts";
 import { type BoardOutline, boardOutline } from "./fingerboard/outline.ts";
 import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
 import { boardTaper, type Taper } from "./fingerboard/taper.ts";
 import { type Head, headGetters } from "./head/head.ts";
-import { type Blank, neckBlank } from "./neck/blank.ts";
+import { neckBlank } from "./neck/blank.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
@@ -31,6 +33,7 @@ import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
+  Board &
   Frets &
   Inlays &
   Tailpiece &
@@ -157,6 +160,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
       () => ({ rise: own.runs.angles, nut: passing("nut") }),
       () => own,
     ),
+    ...boardGetters(spec, store, () => own),
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
     ...tailpieceGetters(spec, store, () => own),

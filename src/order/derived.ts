@@ -35,6 +35,17 @@ export const derived: readonly Derived[] = [
     from: ["string.clearance.nut.high", "string.clearance.end.high", "fret.crown.height"],
   },
   {
+    form: /^string\.[A-G][#b]?\d\.gap\.(nut|end|\d+(\.\d+)?)$/,
+    from: [
+      ...["string.clearance.nut.high", "string.clearance.nut.low", "string.clearance.end.high"],
+      ...["string.clearance.end.low", "fingerboard.scoop.high", "fingerboard.scoop.low"],
+    ],
+  },
+  {
+    form: /^string\.[A-G][#b]?\d\.scoop$/,
+    from: ["fingerboard.scoop.high", "fingerboard.scoop.low", "fingerboard.radius"],
+  },
+  {
     form: /^string\.angle$/,
     from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"],
   },
@@ -52,6 +63,28 @@ export const derived: readonly Derived[] = [
     from: ["bridge.spread", "fingerboard.margin.end", "fingerboard.length"],
   },
   { form: /^fingerboard\.(thickness|crown)\.(nut|end)$/, from: ["fingerboard.edge", "fingerboard.radius"] },
+  {
+    form: /^fingerboard\.radius\.(nut|end)$/,
+    from: ["fingerboard.radius", "nut.gap", "bridge.spread", "the design's surface"],
+  },
+  {
+    form: /^fingerboard\.edge\.least$/,
+    from: ["fingerboard.edge", "fingerboard.scoop.high", "fingerboard.scoop.low", "fingerboard.radius"],
+  },
+  { form: /^fingerboard\.overhang$/, from: ["fingerboard.length", "core.start"] },
+  {
+    form: /^fingerboard\.overhang\.gap$/,
+    from: ["fingerboard.length", "core.start", "core.drop", "core.slope"],
+  },
+  { form: /^fingerboard\.blank\.length$/, from: ["fingerboard.length", "fingerboard.allowance.end"] },
+  {
+    form: /^fingerboard\.blank\.width$/,
+    from: ["bridge.spread", "fingerboard.margin.end", "fingerboard.allowance.side"],
+  },
+  {
+    form: /^fingerboard\.blank\.thickness$/,
+    from: ["fingerboard.edge", "fingerboard.radius", "fingerboard.allowance.face"],
+  },
   {
     form: /^neck\.wood\.(nut|heel)$/,
     from: ["neck.thickness.nut", "neck.thickness.heel", "fingerboard.radius"],

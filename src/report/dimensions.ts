@@ -4,6 +4,7 @@ import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
+import { boardDimensions } from "./board-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
@@ -13,7 +14,8 @@ import { neckDimensions } from "./neck-dimensions.ts";
 export function dimensionsOf(spec: Spec): Dimension[] {
   return [
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
-    ...[...boardDimensions(spec), ...fretDimensions(spec), ...inlayDimensions(spec), ...neckDimensions],
+    ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
+    ...[...inlayDimensions(spec), ...neckDimensions],
   ];
 }
 
@@ -171,7 +173,7 @@ const heights: readonly Dimension[] = [
   ),
 ];
 
-function boardDimensions({ stations }: Spec): Dimension[] {
+function boardOutlineDimensions({ stations }: Spec): Dimension[] {
   const part = "fingerboard";
   const ends: Dimension[] = [
     length(part, "fingerboard.width.nut", "Width at the nut", ({ instrument }) => instrument.taper.nut),

@@ -1,6 +1,6 @@
 import { type Extents, extentsOf } from "../geometry/measure.ts";
 import type { Path } from "../geometry/path.ts";
-import type { Blank } from "../instrument/neck/blank.ts";
+import type { Blank } from "../instrument/blank.ts";
 
 /** Where the neck's blank lies, in the instrument's axes, mm. */
 export type BlankPlace = {

@@ -1,4 +1,4 @@
-import type { Blank } from "../../instrument/neck/blank.ts";
+import type { Blank } from "../../instrument/blank.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { type Way, waysOutOf } from "./ways.ts";

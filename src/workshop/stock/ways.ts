@@ -1,4 +1,4 @@
-import type { Blank } from "../../instrument/neck/blank.ts";
+import type { Blank } from "../../instrument/blank.ts";
 import type { Stock } from "../../order/shop.ts";
 
 /**
