@@ -57,6 +57,10 @@ export const derived: readonly Derived[] = [
   { form: /^bridge\.(top|height)$/, from: ["string.clearance.end.high", "fingerboard.radius", "core.slope"] },
   { form: /^bridge\.included-angle$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
   { form: /^tailpiece\.(angle|exit)$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
+  { form: /^tailpiece\.end$/, from: ["tailpiece.length", "afterlength", "tailpiece.height"] },
+  { form: /^tailpiece\.gap$/, from: ["tailpiece.spread", "the strings' diameters"] },
+  { form: /^tailpiece\.clearance$/, from: ["tailpiece.height", "tailpiece.thickness"] },
+  { form: /^string\.[A-G][#b]?\d\.afterlength$/, from: ["afterlength", "tailpiece.slant"] },
   { form: /^fingerboard\.width\.(nut|\d+)$/, from: ["nut.gap", "nut.margin", "fingerboard.margin.end"] },
   {
     form: /^fingerboard\.width\.end$/,

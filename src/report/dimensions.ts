@@ -9,6 +9,7 @@ import { angle, type Dimension, length } from "./dimension.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
+import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 
 /** Every dimension that a report of this spec has, in no particular order. */
 export function dimensionsOf(spec: Spec): Dimension[] {
@@ -16,6 +17,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
+    ...tailpieceDimensions(spec),
   ];
 }
 

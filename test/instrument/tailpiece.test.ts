@@ -10,6 +10,7 @@ import { instrument } from "../../src/instrument/instrument.ts";
 import { frontEdge } from "../../src/instrument/tailpiece/front.ts";
 import { madeTailpiece } from "../../src/instrument/tailpiece/tailpiece.ts";
 import { dimensionOf, type Spec } from "../../src/order/spec.ts";
+import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { forced } from "../forced.ts";
@@ -113,6 +114,40 @@ describe("the front edge", () => {
     expect(frontEdge(line, 15).kind).toBe("outside");
     expect(frontEdge([line[0]!, line[0]!, line[2]!], 21).kind).toBe("unfair");
     expect(frontEdge([{ x: Number.NaN, y: 15 }, ...line.slice(1)], 21).kind).toBe("unfair");
+  });
+});
+
+describe("the tailpiece's numbers", () => {
+  /** Every number of a spec's report by its name. */
+  function numbers(spec: Spec): Map<string, number> {
+    const model = modelOf(spec, memoryStore());
+    return new Map(dimensionsOf(spec).map(({ id, of }) => [id, of(model)]));
+  }
+
+  it.each(everyCount)("of $design with $count strings follow from what is set", ({ design, count }) => {
+    const spec = specOf(design, count);
+    const all = numbers(spec);
+    const of = (id: string) => all.get(id)!;
+    for (const { name } of spec.strings)
+      expect(of(`string.${name}.afterlength`)).toBeCloseTo(of("string.length") / 6, 5);
+    const d = spec.strings.map(({ diameter }) => diameter);
+    const skins = d.reduce((sum, one) => sum + one, 0) - (d[0]! + d.at(-1)!) / 2;
+    expect(of("tailpiece.gap")).toBeCloseTo((of("tailpiece.spread") - skins) / (count - 1), 6);
+    expect(of("tailpiece.clearance")).toBeCloseTo(of("tailpiece.height") - of("tailpiece.thickness"), 9);
+    expect(of("tailpiece.end") - of("tailpiece.exit")).toBeCloseTo(of("tailpiece.length"), 6);
+  });
+
+  it("with a slant lengthen the bass side's afterlengths and shorten the treble side's, and leave the middle's", () => {
+    const [straight, slanted] = ["0 deg", "10 deg"].map((slant) =>
+      numbers(specOf("sedge", 5, `set:\n  tailpiece.slant: ${slant}\n`)),
+    );
+    const change = (id: string) => slanted!.get(id)! - straight!.get(id)!;
+    const changes = ["E5", "A4", "D4", "G3", "C3"].map((name) => change(`string.${name}.afterlength`));
+    expect([...changes].sort((a, b) => a - b)).toEqual(changes);
+    expect(changes[0]).toBeLessThan(-2);
+    expect(changes[4]).toBeGreaterThan(2);
+    expect(Math.abs(change("tailpiece.exit"))).toBeLessThan(0.01);
+    expect(change("tailpiece.gap")).toBe(0);
   });
 });
 
