@@ -1,6 +1,6 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
-import { blankStock } from "./blank-stock.ts";
+import { blankStock, boardBlankStock } from "./blank-stock.ts";
 import type { Check, Finding } from "./check.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
@@ -38,6 +38,7 @@ export const checks: readonly Check[] = [
   rodWall,
   pinClear,
   blankStock,
+  boardBlankStock,
   sawMissing,
   sawHeight,
   sawThroat,

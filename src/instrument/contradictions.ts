@@ -1,6 +1,8 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { boardAtOdds } from "./at-odds/board.ts";
+import { dotsAtOdds } from "./at-odds/dots.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
 import { inlaysAtOdds } from "./at-odds/inlays.ts";
@@ -26,8 +28,10 @@ const looks: readonly Look[] = [
     crownsAtOdds,
     heightsAtOdds,
     fretsAtOdds,
+    boardAtOdds,
     outlinesAtOdds,
     inlaysAtOdds,
+    dotsAtOdds,
     holesAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
