@@ -124,21 +124,18 @@ describe("the tailpiece's numbers", () => {
     return new Map(dimensionsOf(spec).map(({ id, of }) => [id, of(model)]));
   }
 
-  it.each(everyCount)(
-    "of $design with $count strings follow from what is set",
-    ({ design, count }) => {
-      const spec = specOf(design, count);
-      const all = numbers(spec);
-      const of = (id: string) => all.get(id)!;
-      for (const { name } of spec.strings)
-        expect(of(`string.${name}.afterlength`)).toBeCloseTo(of("string.length") / 6, 5);
-      const d = spec.strings.map(({ diameter }) => diameter);
-      const skins = d.reduce((sum, one) => sum + one, 0) - (d[0]! + d.at(-1)!) / 2;
-      expect(of("tailpiece.gap")).toBeCloseTo((of("tailpiece.spread") - skins) / (count - 1), 6);
-      expect(of("tailpiece.clearance")).toBeCloseTo(of("tailpiece.height") - of("tailpiece.thickness"), 9);
-      expect(of("tailpiece.end") - of("tailpiece.exit")).toBeCloseTo(of("tailpiece.length"), 6);
-    },
-  );
+  it.each(everyCount)("of $design with $count strings follow from what is set", ({ design, count }) => {
+    const spec = specOf(design, count);
+    const all = numbers(spec);
+    const of = (id: string) => all.get(id)!;
+    for (const { name } of spec.strings)
+      expect(of(`string.${name}.afterlength`)).toBeCloseTo(of("string.length") / 6, 5);
+    const d = spec.strings.map(({ diameter }) => diameter);
+    const skins = d.reduce((sum, one) => sum + one, 0) - (d[0]! + d.at(-1)!) / 2;
+    expect(of("tailpiece.gap")).toBeCloseTo((of("tailpiece.spread") - skins) / (count - 1), 6);
+    expect(of("tailpiece.clearance")).toBeCloseTo(of("tailpiece.height") - of("tailpiece.thickness"), 9);
+    expect(of("tailpiece.end") - of("tailpiece.exit")).toBeCloseTo(of("tailpiece.length"), 6);
+  });
 
   it("with a slant lengthen the bass side's afterlengths and shorten the treble side's, and leave the middle's", () => {
     const [straight, slanted] = ["0 deg", "10 deg"].map((slant) =>
