@@ -2,8 +2,9 @@ import type { Model } from "../model.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
+import { tailpieceSolidFile } from "./tailpiece-solid.ts";
 
-const makers: readonly SolidFiles[] = [neckSolidFile, gaugeFiles];
+const makers: readonly SolidFiles[] = [neckSolidFile, tailpieceSolidFile, gaugeFiles];
 
 /** Every solid that a pack of this model holds. */
 export function solidFiles(model: Model): readonly SolidFile[] {
