@@ -17,6 +17,7 @@ import {
   spacingAtOdds,
   surfaceAtOdds,
 } from "./at-odds/strings.ts";
+import { tailpieceAtOdds } from "./at-odds/tailpiece.ts";
 import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
@@ -33,6 +34,7 @@ const looks: readonly Look[] = [
     inlaysAtOdds,
     dotsAtOdds,
     holesAtOdds,
+    tailpieceAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[rodWallsAtOdds, pinWallsAtOdds],
