@@ -3,6 +3,7 @@ import type { Solid } from "../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
+import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
@@ -23,6 +24,7 @@ import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
+import { type NutMade, nutGetters } from "./nut/nut.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
@@ -32,6 +34,8 @@ import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 export type Instrument = Head &
   Frets &
   Inlays &
+  BridgeOnCore &
+  NutMade &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -157,6 +161,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ),
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
+    ...bridgeGetters(spec, store, () => own),
+    ...nutGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

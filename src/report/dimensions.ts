@@ -4,16 +4,19 @@ import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
+import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
+import { nutDimensions } from "./nut-dimensions.ts";
 
 /** Every dimension that a report of this spec has, in no particular order. */
 export function dimensionsOf(spec: Spec): Dimension[] {
   return [
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardDimensions(spec), ...fretDimensions(spec), ...inlayDimensions(spec), ...neckDimensions],
+    ...[...bridgeDimensions, ...nutDimensions(spec)],
   ];
 }
 

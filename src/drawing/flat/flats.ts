@@ -1,6 +1,7 @@
 import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { bridgeFlat } from "./bridge.ts";
+import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
@@ -60,6 +61,7 @@ export const flatFiles: readonly FlatFile[] = [
       });
     },
   },
+  ...bridgeFlats,
   ...inlayFlats,
   ...neckFlats,
 ];
