@@ -104,6 +104,19 @@ export const derived: readonly Derived[] = [
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
+  {
+    form: /^bridge\.foot\.x$/,
+    from: ["string.length", "core.start", "bridge.tilt", "bridge.foot.thickness"],
+  },
+  {
+    form: /^bridge\.blank\.(length|width|thickness)$/,
+    from: ["bridge.foot.width", "bridge.foot.thickness", "bridge.allowance"],
+  },
+  { form: /^nut\.[A-G][#b]?\d\.fall$/, from: ["head.angle", "head.margin", "tuner.height"] },
+  { form: /^nut\.[A-G][#b]?\d\.(slot|depth)$/, from: ["the string's diameter", "nut.allowance"] },
+  { form: /^nut\.blank\.length$/, from: ["nut.gap", "nut.margin"] },
+  { form: /^nut\.blank\.height$/, from: ["string.clearance.nut.high", "nut.allowance"] },
+  { form: /^nut\.blank\.thickness$/, from: ["nut.thickness"] },
 ];
 
 /** What a dimension follows from, when it is a worked-out one. */

@@ -2,6 +2,7 @@ import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { boardFlats } from "./board-flats.ts";
 import { bridgeFlat } from "./bridge.ts";
+import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
@@ -67,6 +68,7 @@ export const flatFiles: readonly FlatFile[] = [
     },
   },
   ...boardFlats,
+  ...bridgeFlats,
   ...inlayFlats,
   ...tailpieceFlats,
   ...neckFlats,
