@@ -3,11 +3,11 @@ import type { Solid } from "../../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
+import type { Blank } from "../blank.ts";
 import type { CoreFrame } from "../core/frame.ts";
-import { type Blank, neckBlank } from "../neck/blank.ts";
 import type { RodsAndPins } from "../neck/rods-and-pins.ts";
 import type { Wall } from "../wall.ts";
-import { bridgeBlankInput } from "./blank.ts";
+import { bridgeBlank } from "./blank.ts";
 import type { Crown } from "./crown.ts";
 import { bridgeFeet, type Foot } from "./feet.ts";
 import type { BridgeOutline } from "./outline.ts";
@@ -66,11 +66,7 @@ export function bridgeGetters(spec: Spec, store: Store, own: () => Rests): Gette
         others: othersIn(own()),
       }).value;
     },
-    bridgeBlank: () =>
-      store.answer(
-        neckBlank,
-        bridgeBlankInput(madeBridge(own()).cut, own().bridgeStand, of("bridge.allowance")),
-      ).value,
+    bridgeBlank: () => bridgeBlank(madeBridge(own()).cut, own().bridgeStand, of("bridge.allowance")),
     bridgeSolidInput: () => {
       const { finished, holes } = madeBridge(own());
       const { bridgeStand: stand, core } = own();

@@ -2,10 +2,10 @@ import type { Solid } from "../../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
+import { type Blank, blankHolding } from "../blank.ts";
 import { boardWidth, type Taper } from "../fingerboard/taper.ts";
 import { onHead } from "../head/frame.ts";
 import type { Tuners } from "../head/tuners.ts";
-import { type Blank, neckBlank } from "../neck/blank.ts";
 import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
 import type { StringRuns } from "../strings/runs.ts";
@@ -39,10 +39,7 @@ export function nutGetters(spec: Spec, store: Store, own: () => Rests): Getters<
   return {
     nutFalls: () => own().tuners.tuners.map(({ bend }, i) => bend + own().runs.angles[i]!),
     nutStock: () =>
-      store.answer(neckBlank, {
-        ...{ length: own().taper.nut, width: own().nut.height, thickness: thickness() },
-        allowance: { end: 0, side: 0, face: 0 },
-      }).value,
+      blankHolding({ length: own().taper.nut, width: own().nut.height, thickness: thickness() }),
     nutSolidInput: () => {
       const { taper, tuners, layout, heights } = own();
       const face = { nutThickness: thickness(), angle: of("head.angle") };
