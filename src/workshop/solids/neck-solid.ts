@@ -1,11 +1,8 @@
-import { type Frame, upright } from "../../geometry/solid/frame.ts";
 import { neckSolid } from "../../instrument/neck/solid.ts";
 import { hashOf } from "../../step/key.ts";
 import { stepKey } from "../../step/step-key.ts";
 import type { SolidFiles } from "./solid-file.ts";
-
-/** The other hand: y turned round. */
-const turnedOver: Frame = { ...upright, v: { x: 0, y: -1, z: 0 } };
+import { turnedOver } from "./turned-over.ts";
 
 /** The finished neck, for looking at and for checking; of a left-hand order the other way round. */
 export const neckSolidFile: SolidFiles = ({ spec: { hand }, instrument }) => {

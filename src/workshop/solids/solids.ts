@@ -1,9 +1,10 @@
 import type { Model } from "../model.ts";
+import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
 
-const makers: readonly SolidFiles[] = [neckSolidFile, gaugeFiles];
+const makers: readonly SolidFiles[] = [neckSolidFile, bridgeAndNutFiles, gaugeFiles];
 
 /** Every solid that a pack of this model holds. */
 export function solidFiles(model: Model): readonly SolidFile[] {

@@ -1,0 +1,21 @@
+import type { Solid } from "../../geometry/solid/solid.ts";
+import { bridgeSolid } from "../../instrument/bridge/solid.ts";
+import { nutSolid } from "../../instrument/nut/solid.ts";
+import { hashOf } from "../../step/key.ts";
+import { stepKey } from "../../step/step-key.ts";
+import type { SolidFile, SolidFiles } from "./solid-file.ts";
+import { turnedOver } from "./turned-over.ts";
+
+/** The finished bridge and the finished nut as they stand on the instrument; of a left-hand order the other way round. */
+export const bridgeAndNutFiles: SolidFiles = ({ spec: { hand }, instrument }) => {
+  const file = (name: "bridge" | "nut", key: string, solid: () => Solid): SolidFile => ({
+    ...{ name, folder: "outlines", part: name },
+    what: `the finished ${name} as a solid, for looking at and for checking`,
+    key: hand === "left" ? hashOf(`left\n${key}`) : key,
+    solid: () => (hand === "left" ? { kind: "place", solid: solid(), frame: turnedOver } : solid()),
+  });
+  return [
+    file("bridge", stepKey(bridgeSolid, instrument.bridgeSolidInput), () => instrument.bridgeSolid),
+    file("nut", stepKey(nutSolid, instrument.nutSolidInput), () => instrument.nutSolid),
+  ];
+};
