@@ -1,6 +1,7 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { bridgeFastenedAtOdds, bridgeFootAtOdds, bridgeSunkAtOdds } from "./at-odds/bridge.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
 import { inlaysAtOdds } from "./at-odds/inlays.ts";
@@ -32,6 +33,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[rodWallsAtOdds, pinWallsAtOdds],
+  ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds],
 ];
 
 /**
