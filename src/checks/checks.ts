@@ -1,6 +1,7 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import { blankStock, boardBlankStock } from "./blank-stock.ts";
+import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
@@ -41,6 +42,7 @@ export const checks: readonly Check[] = [
   stringPastPost,
   rodWall,
   pinClear,
+  bridgeSunk,
   blankStock,
   boardBlankStock,
   sawMissing,

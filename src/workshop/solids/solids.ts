@@ -1,11 +1,15 @@
 import type { Model } from "../model.ts";
+import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
 import { tailpieceSolidFile } from "./tailpiece-solid.ts";
 
-const makers: readonly SolidFiles[] = [neckSolidFile, fingerboardSolidFile, tailpieceSolidFile, gaugeFiles];
+const makers: readonly SolidFiles[] = [
+  ...[neckSolidFile, fingerboardSolidFile, bridgeAndNutFiles, tailpieceSolidFile],
+  gaugeFiles,
+];
 
 /** Every solid that a pack of this model holds. */
 export function solidFiles(model: Model): readonly SolidFile[] {
