@@ -1,6 +1,9 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import { blankStock, boardBlankStock } from "./blank-stock.ts";
+import { bridgeFriction } from "./bridge-friction.ts";
+import { bridgeResultant } from "./bridge-resultant.ts";
+import { bridgeShear } from "./bridge-shear.ts";
 import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
@@ -16,8 +19,11 @@ import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
 import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
+import { stringStrength } from "./string-strength.ts";
 import { tailpieceClear } from "./tailpiece-clear.ts";
 import { tailpieceWall } from "./tailpiece-wall.ts";
+import { tensionRange } from "./tension-range.ts";
+import { tensionTotal } from "./tension-total.ts";
 import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
 
@@ -35,6 +41,7 @@ export const checks: readonly Check[] = [
   includedAngle,
   tailpieceWall,
   tailpieceClear,
+  ...[bridgeResultant, bridgeFriction, bridgeShear, tensionRange, tensionTotal, stringStrength],
   bendOverNut,
   splayOverNut,
   headWall,

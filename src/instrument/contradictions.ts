@@ -19,6 +19,7 @@ import {
   surfaceAtOdds,
 } from "./at-odds/strings.ts";
 import { tailpieceAtOdds } from "./at-odds/tailpiece.ts";
+import { wiresAtOdds } from "./at-odds/wires.ts";
 import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
@@ -38,8 +39,8 @@ const looks: readonly Look[] = [
     tailpieceAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wiresAtOdds],
 ];
 
 /**
@@ -64,5 +65,6 @@ function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradicti
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
   const inDesign = changed === undefined && place !== undefined ? spec.places[place] : undefined;
-  return { code: "contradiction", position: inDesign ?? position, name: id, found, allowed, hint };
+  const name = inDesign !== undefined && place?.startsWith("strings.") ? place : id;
+  return { code: "contradiction", position: inDesign ?? position, name, found, allowed, hint };
 }

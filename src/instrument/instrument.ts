@@ -30,6 +30,7 @@ import { type NutMade, nutGetters } from "./nut/nut.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
+import { type Wires, wireGetters } from "./strings/wires.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 
@@ -41,6 +42,7 @@ export type Instrument = Head &
   Tailpiece &
   BridgeOnCore &
   NutMade &
+  Wires &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -170,6 +172,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
+    ...wireGetters(spec, store),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

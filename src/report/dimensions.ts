@@ -7,6 +7,7 @@ import { usual } from "../order/usual-tolerance.ts";
 import { boardDimensions } from "./board-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
@@ -21,6 +22,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...inlayDimensions(spec), ...neckDimensions],
     ...tailpieceDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
+    ...forceDimensions(spec),
   ];
 }
 
