@@ -4,6 +4,7 @@ import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import type { Blank } from "./blank.ts";
+import { type Bow, bowGetters } from "./bow/bow.ts";
 import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
@@ -43,6 +44,7 @@ export type Instrument = Head &
   BridgeOnCore &
   NutMade &
   Wires &
+  Bow &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -173,6 +175,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
     ...wireGetters(spec, store),
+    ...bowGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {
