@@ -50,7 +50,7 @@ describe("a tailpiece that contradicts the rest", () => {
       "too narrow for seven strings",
       "thrift",
       7,
-      { "tailpiece.spread": 20 },
+      { "tailpiece.spread": 20, "tailpiece.width": 53 },
       "tailpiece.spread",
       /7 strings .* no room/,
     ],

@@ -59,7 +59,7 @@ function roomAtOdds(of: Of, { tailpieceRoom, tailpieceLeast, core }: Instrument)
       ["tailpiece.height", "tailpiece.thickness", "tailpiece.clear"],
       {
         found:
-          under > 0
+          under > -1e-6
             ? `a tailpiece whose underside is ${mm(under)} over the core's front`
             : `a tailpiece whose underside is ${mm(-under)} in the core`,
         allowed: `at least ${mm(clear)} (tailpiece.clear)`,
