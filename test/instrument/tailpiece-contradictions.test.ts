@@ -80,6 +80,22 @@ describe("a tailpiece that contradicts the rest", () => {
       /34 mm wide 36 mm apart/,
     ],
     [
+      "with strings in each other",
+      "thrift",
+      7,
+      { "tailpiece.spread": 5, "tailpiece.width": 53 },
+      "tailpiece.spread",
+      /7 strings that lie/,
+    ],
+    [
+      "with a hole too small for a string",
+      "thrift",
+      7,
+      { "tailpiece.hole": 1.9 },
+      "tailpiece.hole",
+      /a string 2 mm thick/,
+    ],
+    [
       "with holes in its front",
       "sedge",
       5,
