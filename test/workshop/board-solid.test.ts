@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { flatsOf } from "../../src/drawing/flat/flats.ts";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
@@ -254,6 +255,20 @@ describe("what is let into a board", () => {
       expect(at(r + 0.02, 0)).toBeCloseTo(0, 3);
       expect(at(0, r + 0.02)).toBeCloseTo(0, 3);
     }
+  });
+
+  it("dots that a board has no frets for are left out, and their drawings with them", () => {
+    const [two, twelve, bare] = [frettedSpec(5, "", 2), frettedSpec(5, "", 12), specOf("thrift", 5)].map(
+      (spec) => {
+        const { boardDots, boardSideDots } = modelOf(spec, memoryStore()).instrument;
+        const drawn = flatsOf(spec).some(({ name }) => name === "fingerboard-edge");
+        return [boardDots?.list.map(({ fret }) => fret), boardSideDots?.list.map(({ fret }) => fret), drawn];
+      },
+    );
+    const usual = [3, 5, 7, 9, 12, 15, 17, 19, 21, 24];
+    expect(two).toEqual([undefined, undefined, false]);
+    expect(twelve).toEqual([[3, 5, 7, 9, 12, 12], [3, 5, 7, 9, 12], true]);
+    expect(bare).toEqual([usual.flatMap((n) => (n % 12 === 0 ? [n, n] : [n])), usual, true]);
   });
 
   it("an inlay's recess has a flat floor, as deep as set where the surface over it is lowest", () => {
