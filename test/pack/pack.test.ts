@@ -40,6 +40,9 @@ function pack(strings: number, more = "", options: Options = {}): Promise<Pack> 
   return packed(specOf("sedge", strings, more, options));
 }
 
+/** The machine files of the board: its outline, its solid and the drawings beside them. */
+const board = ["fingerboard", "fingerboard", "fingerboard-edge", "fingerboard-ends", "fingerboard-side"];
+
 const pictured = (names: readonly string[]) =>
   names.flatMap((name) => [`outlines/${name}.dxf`, `outlines/${name}.svg`]);
 
@@ -53,7 +56,9 @@ describe("a pack", () => {
     const five = await pack(5);
     expect(five.files.map(({ path }) => path).sort()).toEqual([
       ...["bench/neck-sheet.svg", "checks.json", "dimensions.json", "dimensions.md", "manifest.json"],
-      ...pictured(["bridge", "fingerboard", "head-face", "neck-plan", "neck-saw-plan", "neck-saw-side"]),
+      ...pictured(["bridge", "fingerboard-edge", "fingerboard-ends", "fingerboard-side"]),
+      ...["3mf", "dxf", "stl", "svg"].map((ending) => `outlines/fingerboard.${ending}`),
+      ...pictured(["head-face", "inlays", "neck-plan", "neck-saw-plan", "neck-saw-side"]),
       ...pictured(["neck-sections", "neck-side"]),
       ...["outlines/neck.3mf", "outlines/neck.stl"],
       ...pictured(["nut"]),
@@ -96,8 +101,17 @@ describe("a pack", () => {
   it("with six strings in place of five changes what must change", async () => {
     const [five, six] = [await pack(5), await pack(5, "", { strings: "6" })];
     expect(changed(five, six)).toEqual([
-      ...["bridge", "fingerboard", "gauge-65", "gauge-heel", "gauge-nut", "gauge-nut-width", "head-face"],
-      ...["neck", "neck-plan", "neck-saw-plan", "neck-saw-side", "neck-sections", "neck-side", "nut"],
+      ...["bridge", ...board, "gauge-65", "gauge-heel", "gauge-nut", "gauge-nut-width", "head-face"],
+      ...[
+        "inlays",
+        "neck",
+        "neck-plan",
+        "neck-saw-plan",
+        "neck-saw-side",
+        "neck-sections",
+        "neck-side",
+        "nut",
+      ],
     ]);
     expect(six.report.fingerprint).not.toBe(five.report.fingerprint);
     expect(textOf(six, "outlines/nut.dxf")).toContain("F2 WIDE 1.50");
@@ -108,7 +122,7 @@ describe("a pack", () => {
     ["nut.allowance: 1.2", ["nut"]],
     ["bridge.arch: 11", ["bridge"]],
     ["bridge.tilt: 1", ["bridge"]],
-    ["fingerboard.corner: 3", ["fingerboard"]],
+    ["fingerboard.corner: 3", ["fingerboard", "fingerboard", "fingerboard-edge"]],
     ["core.slope: 4.4", ["bridge", "gauge-heel", "neck", "neck-saw-plan", "neck-saw-side", "neck-side"]],
     ["string.clearance.end.high: 3.6", ["bridge"]],
     ["string.clearance.nut.low: 1.1", ["bridge", "nut"]],
@@ -130,12 +144,13 @@ describe("a pack", () => {
       "nut.gap: 4.4",
       [
         "bridge",
-        "fingerboard",
+        ...board,
         "gauge-65",
         "gauge-heel",
         "gauge-nut",
         "gauge-nut-width",
         "head-face",
+        "inlays",
         "neck",
         "neck-plan",
         "neck-saw-plan",
@@ -170,7 +185,7 @@ describe("a pack", () => {
     const [right, left] = [await pack(5), await pack(5, "", { hand: "left" })];
     expect(left.report.dimensions).toEqual(right.report.dimensions);
     expect(changed(right, left)).toEqual([
-      ...["bridge", "fingerboard", "head-face", "neck", "neck-plan", "neck-saw-plan", "neck-saw-side"],
+      ...["bridge", ...board, "head-face", "inlays", "neck", "neck-plan", "neck-saw-plan", "neck-saw-side"],
       ...["neck-sections", "neck-side", "nut"],
     ]);
   });
