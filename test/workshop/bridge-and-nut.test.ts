@@ -8,8 +8,10 @@ import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../src/geometry/solid/triangle-mesh.ts";
 import { bridgeSolid } from "../../src/instrument/bridge/solid.ts";
-import type { Instrument } from "../../src/instrument/instrument.ts";
+import { contradictions } from "../../src/instrument/contradictions.ts";
+import { type Instrument, instrument } from "../../src/instrument/instrument.ts";
 import { nutSolid } from "../../src/instrument/nut/solid.ts";
+import { quantityText } from "../../src/order/quantity.ts";
 import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
@@ -252,4 +254,40 @@ it("the files of a left-hand order hold the same turned over, under keys of thei
     expect(Math.abs(ours.centre.y + theirs.centre.y)).toBeLessThan(1e-4);
     expect(Math.abs(ours.centre.x - theirs.centre.x)).toBeLessThan(1e-4);
   }
+});
+
+/** A fixed sample of the ends of ranges that bridge and nut follow from: by day thirty, at night all. */
+function sampledEnds() {
+  const all = everyCount.flatMap(({ design, count }) => {
+    const { values } = specOf(design, count);
+    return Object.values(values)
+      .filter(({ id }) => /^(bridge|nut|cradle|saddle|core|head|tuner)\./.test(id))
+      .flatMap(({ id, kind, least, most }) =>
+        [least, most].map((end) => ({ design, count, set: `${id}: ${quantityText(end, kind)}` })),
+      );
+  });
+  if (process.env.NIGHTLY !== undefined) return all;
+  // A step that shares no factor with the list's length comes by every place.
+  return Array.from({ length: 30 }, (_, i) => all[(i * 101 + 7) % all.length]!);
+}
+
+describe("bridges and nuts at the ends of ranges", () => {
+  let built = 0;
+  const sample = sampledEnds();
+  const store = memoryStore();
+  it.each(sample)("$design with $count strings and $set", ({ design, count, set }) => {
+    const spec = specOf(design, count, `set:\n  ${set}\n`);
+    const made = instrument(spec, store);
+    if (contradictions(spec, made).length > 0) return;
+    const [bridge, nut] = [meshOf(made.bridgeSolid), meshOf(made.nutSolid)];
+    expect([bridge, nut].map(meshProblem)).toEqual([undefined, undefined]);
+    expect(Math.abs(meshMeasures(bridge).volume / bridgeVolume(spec, made) - 1)).toBeLessThan(2e-4);
+    for (const { off } of offNotches(spec, made, bridge)) expect(off).toBeLessThan(0.01);
+    built++;
+  });
+
+  it("were nearly all built", () => {
+    expect(new Set(sample.map((entry) => JSON.stringify(entry))).size).toBe(sample.length);
+    expect(built).toBeGreaterThan(0.9 * sample.length);
+  });
 });
