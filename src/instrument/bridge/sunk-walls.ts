@@ -110,8 +110,20 @@ function to({ core, wall }: SunkWallsInput, sunk: Sunk, { what, path, depth, mov
   ];
 }
 
-/** How far two outlines are apart, mm; where they overlap, how far a place of one lies in the other, negative. */
+/** Boxes farther apart than this, mm, are far enough to go by: it is in nobody's way, and `check` asks it of every order. */
+const far = 20;
+
+/**
+ * How far two outlines are apart, mm; where they overlap, how far a place of one lies in the other, negative. Of two that are far apart,
+ * how far their boxes are, which is no more.
+ */
 function apart(a: Path, b: Path): number {
+  const [p, q] = [extentsOf([a])!, extentsOf([b])!];
+  const boxes = Math.hypot(
+    Math.max(0, p.minX - q.maxX, q.minX - p.maxX),
+    Math.max(0, p.minY - q.maxY, q.minY - p.maxY),
+  );
+  if (boxes > far) return boxes;
   const reach = (of: Path, to: Path) =>
     placesOn(of).map((place) => {
       const nearest = nearestPlace(to, place);
