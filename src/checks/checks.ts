@@ -1,6 +1,9 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import { blankStock } from "./blank-stock.ts";
+import { bridgeFriction } from "./bridge-friction.ts";
+import { bridgeResultant } from "./bridge-resultant.ts";
+import { bridgeShear } from "./bridge-shear.ts";
 import type { Check, Finding } from "./check.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
@@ -15,6 +18,9 @@ import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
 import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
+import { stringStrength } from "./string-strength.ts";
+import { tensionRange } from "./tension-range.ts";
+import { tensionTotal } from "./tension-total.ts";
 import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
 
@@ -30,6 +36,7 @@ export const checks: readonly Check[] = [
   fretOpen,
   fretStopped,
   includedAngle,
+  ...[bridgeResultant, bridgeFriction, bridgeShear, tensionRange, tensionTotal, stringStrength],
   bendOverNut,
   splayOverNut,
   headWall,

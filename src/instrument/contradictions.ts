@@ -15,6 +15,7 @@ import {
   spacingAtOdds,
   surfaceAtOdds,
 } from "./at-odds/strings.ts";
+import { wiresAtOdds } from "./at-odds/wires.ts";
 import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
@@ -31,7 +32,7 @@ const looks: readonly Look[] = [
     holesAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wiresAtOdds],
 ];
 
 /**
@@ -56,5 +57,6 @@ function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradicti
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
   const inDesign = changed === undefined && place !== undefined ? spec.places[place] : undefined;
-  return { code: "contradiction", position: inDesign ?? position, name: id, found, allowed, hint };
+  const name = inDesign !== undefined && place?.startsWith("strings.") ? place : id;
+  return { code: "contradiction", position: inDesign ?? position, name, found, allowed, hint };
 }

@@ -26,12 +26,14 @@ import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
+import { type Wires, wireGetters } from "./strings/wires.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
   Frets &
   Inlays &
+  Wires &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -157,6 +159,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ),
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
+    ...wireGetters(spec, store),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

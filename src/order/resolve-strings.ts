@@ -141,3 +141,12 @@ export function askedStrings(
   if (typeof strings === "number") return ofDesign.map((string) => ({ string, position: at() }));
   return strings.map((string, i) => ({ string, position: at(i) }));
 }
+
+/** Where each string is asked for, by `strings.NAME`. */
+export function stringPlaces(asked: readonly Asked[]): { readonly [place: string]: Position } {
+  return Object.fromEntries(
+    asked.map(({ string, position }) => {
+      return [`strings.${typeof string === "string" ? string : string.name}`, position];
+    }),
+  );
+}

@@ -108,7 +108,7 @@ export type Spec = {
   readonly bridgeFace: SpecFace;
   readonly bridgeFoot: SpecFoot;
   readonly tailpieceFace: SpecFace;
-  /** Where edges and holes stand in the design, by the face's path and their id, for whoever finds one at fault. */
+  /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
   readonly overrule: readonly Overrule[];

@@ -5,6 +5,7 @@ import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
@@ -14,6 +15,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
   return [
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardDimensions(spec), ...fretDimensions(spec), ...inlayDimensions(spec), ...neckDimensions],
+    ...forceDimensions(spec),
   ];
 }
 
