@@ -1,41 +1,5 @@
-import { semitonesFromA4 } from "../order/pitch.ts";
-import type { Voice } from "../order/voice.ts";
+import { usualTension } from "../physics/usual-tension.ts";
 import type { Check } from "./check.ts";
-
-type Ranges = readonly (readonly [pitch: string, least: number, most: number])[];
-
-/**
- * What a string of a pitch is strung with, N (G). A viola's three rarer strings are known by one figure, 73, 40 and 36; they get
- * an eighth either way, as its others have.
- */
-const usual: { readonly [voice in Voice]: Ranges } = {
-  violin: [
-    ["E5", 70, 82],
-    ["A4", 50, 62],
-    ["D4", 40, 52],
-    ["G3", 42, 50],
-    ["C3", 42, 60],
-    ["F2", 35, 50],
-    ["Bb1", 30, 45],
-  ],
-  viola: [
-    ["E5", 64, 82],
-    ["A4", 65, 85],
-    ["D4", 50, 62],
-    ["G3", 47, 58],
-    ["C3", 48, 60],
-    ["F2", 35, 45],
-    ["Bb1", 32, 40],
-  ],
-  cello: [
-    ["E4", 140, 170],
-    ["A3", 150, 180],
-    ["D3", 125, 150],
-    ["G2", 115, 140],
-    ["C2", 100, 140],
-    ["F1", 100, 135],
-  ],
-};
 
 /**
  * Whether every string's tension is usual for its pitch and voice. Found: the tension of the one furthest from the middle of its
@@ -43,12 +7,13 @@ const usual: { readonly [voice in Voice]: Ranges } = {
  */
 export const tensionRange: Check = {
   id: "tension.range",
-  applies: ({ strings, voice }) => strings.some(({ semitones }) => rowOf(voice, semitones) !== undefined),
+  applies: ({ strings, voice }) =>
+    strings.some(({ semitones }) => usualTension(voice, semitones) !== undefined),
   of: ({ spec, forces }) => {
     const seen = spec.strings.flatMap(({ name, semitones }, i) => {
-      const row = rowOf(spec.voice, semitones);
+      const row = usualTension(spec.voice, semitones);
       if (row === undefined) return [];
-      const [, least, most] = row;
+      const { least, most } = row;
       const tension = forces.strings.tensions[i]!;
       return [{ name, least, most, tension, off: (2 * tension - least - most) / (most - least) }];
     });
@@ -74,7 +39,3 @@ export const tensionRange: Check = {
     };
   },
 };
-
-function rowOf(voice: Voice, semitones: number) {
-  return usual[voice].find(([pitch]) => semitonesFromA4(pitch) === semitones);
-}

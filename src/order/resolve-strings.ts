@@ -78,20 +78,12 @@ function resolveOne(
     value: {
       ...{ name: own.name, semitones, diameter, mass },
       strength: weighed ? (stock?.strength?.is ?? null) : null,
-      usual: usualOf(stock, pitch),
       marks: {
         diameter: own.diameter === undefined ? (stock?.diameter.mark ?? "") : "M",
         mass: weighed ? (stock?.mass?.mark ?? stock?.tension?.mark ?? "") : "M",
       },
     },
   };
-}
-
-/** What is usual for a known string holds for its own pitch alone. */
-function usualOf(stock: StringsFile["violin"][number] | undefined, pitch: string): SpecString["usual"] {
-  if (stock?.usual === undefined || pitch !== stock.pitch) return null;
-  const { least, most, mark } = stock.usual;
-  return { least, most, mark };
 }
 
 /** A string's mass per length, g/m: the order's own figure, or the known string's; from the maker's tension where that is given. */

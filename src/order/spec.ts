@@ -30,8 +30,6 @@ export type SpecString = {
   readonly diameter: number;
   readonly mass: number;
   readonly strength: number | null;
-  /** The tensions that are usual for this string of its voice, N, where that is known. */
-  readonly usual: { readonly least: number; readonly most: number; readonly mark: string } | null;
   readonly marks: { readonly diameter: string; readonly mass: string };
 };
 

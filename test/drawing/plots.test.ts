@@ -187,6 +187,14 @@ describe("labels of plots", () => {
   });
 });
 
+it("the tension's plot says where no range is known", () => {
+  const spec = specOf("sedge", "[E5, A4, D4, { name: F3, pitch: F3, diameter: 0.9 mm, mass: 4 g/m }]");
+  const store = memoryStore();
+  const texts = plotFiles[0]!.of(modelOf(spec, store), store).value.texts.map(({ text }) => text);
+  expect(texts.filter((text) => text === "NO RANGE")).toHaveLength(1);
+  expect(texts.filter((text) => text.includes(" TO "))).toHaveLength(3 + 1);
+});
+
 describe("the bow's plot, from plain numbers", () => {
   it("keeps its labels apart and in the frame for 4 to 7 strings, steep and flat, leaning either way", () => {
     for (const count of [4, 5, 6, 7]) {

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { plotFiles } from "../../src/drawing/plot/plots.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { plotPackFile } from "../../src/pack/plot-pack-file.ts";
+import { usualTension } from "../../src/physics/usual-tension.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
@@ -132,13 +133,43 @@ describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etre
         expect(says).toEqual([`${tension.toFixed(1)} N`]);
         expect(hatched).toBe(true);
       }
-      const usual = spec.strings.flatMap(({ name, usual }) => (usual === null ? [] : [{ name, ...usual }]));
+      const usual = spec.strings.map(({ name, semitones }) => {
+        return { name, ...usualTension(spec.voice, semitones)! };
+      });
       expect(ranges.map(({ name }) => name)).toEqual(usual.map(({ name }) => name));
       for (const [i, { least, most, says }] of ranges.entries()) {
         expect(least).toBeCloseTo(usual[i]!.least, 3);
         expect(most).toBeCloseTo(usual[i]!.most, 3);
         expect(says).toEqual([`${usual[i]!.least} TO ${usual[i]!.most} N`]);
       }
+    }
+  });
+
+  it("mark for a violin's and a cello's strings what the trade notes have for them", () => {
+    const told = (id: string) => read[`${id}.tension`]!.ranges.map(({ says }) => says[0]);
+    const violin = ["70 TO 82 N", "50 TO 62 N", "40 TO 52 N", "42 TO 50 N", "42 TO 60 N"];
+    expect(told("sedge-5-right")).toEqual(violin);
+    expect(told("bulrush-4-left")).toEqual(["150 TO 180 N", "125 TO 150 N", "115 TO 140 N", "100 TO 140 N"]);
+  });
+
+  it("stand each string's load on the bridge, and its lean beside it, with both sums in words", () => {
+    for (const { id, spec } of every) {
+      const number = numbersOf(models.get(id)!);
+      const { bars, words } = read[`${id}.bridge-load`]!;
+      const wanted = spec.strings.flatMap(({ name }) => [
+        { name, hatched: true, force: number(`string.${name}.load`) },
+        { name, hatched: false, force: number(`string.${name}.lean`) },
+      ]);
+      expect(bars).toHaveLength(wanted.length);
+      for (const [i, { name, hatched, to, says }] of bars.entries()) {
+        expect({ name, hatched }).toEqual({ name: wanted[i]!.name, hatched: wanted[i]!.hatched });
+        expect(Math.abs(to - wanted[i]!.force), `${id} ${name}`).toBeLessThan(0.001);
+        expect(says).toHaveLength(1);
+        expect(Math.abs(Number.parseFloat(says[0]!) - wanted[i]!.force)).toBeLessThan(0.0501);
+      }
+      const sums = words.map((text) => /LOAD (-?[\d.]+) N, LEAN (-?[\d.]+) N/.exec(text)).find(Boolean)!;
+      expect(Math.abs(Number(sums[1]) - number("bridge.load"))).toBeLessThan(0.0501);
+      expect(Math.abs(Number(sums[2]) - number("bridge.lean"))).toBeLessThan(0.0501);
     }
   });
 
@@ -192,7 +223,7 @@ describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etre
   it("of a left-hand order are the same where they are no picture of the instrument", () => {
     const lines = (text: string) => text.split("\n").filter((line) => line.startsWith("<path"));
     for (const { design, count } of everyCount) {
-      for (const name of ["tension", "string-heights"]) {
+      for (const name of ["tension", "bridge-load", "string-heights"]) {
         const [right, left] = hands.map((hand) => texts.get(`${design}-${count}-${hand}.${name}`)!);
         expect(lines(left!)).toEqual(lines(right!));
       }

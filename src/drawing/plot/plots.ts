@@ -1,7 +1,9 @@
 import { stringGaps } from "../../instrument/strings/gaps.ts";
 import { dimensionOf } from "../../order/spec.ts";
+import { usualTension } from "../../physics/usual-tension.ts";
 import type { Store } from "../../step/store.ts";
 import type { Model } from "../../workshop/model.ts";
+import { bridgeLoadPlot } from "./bridge-load-plot.ts";
 import type { PlotFile } from "./plot-file.ts";
 import { stringHeightsPlot } from "./string-heights-plot.ts";
 import { tensionPlot } from "./tension-plot.ts";
@@ -13,9 +15,22 @@ export const plotFiles: readonly PlotFile[] = [
     what: "plot of each string's tension, with what is usual for it",
     of: ({ spec, forces }, store) =>
       store.answer(tensionPlot, {
-        strings: spec.strings.map(({ name, usual }, i) => {
-          return { name, tension: forces.strings.tensions[i]!, usual };
+        strings: spec.strings.map(({ name, semitones }, i) => ({
+          ...{ name, tension: forces.strings.tensions[i]! },
+          usual: usualTension(spec.voice, semitones) ?? null,
+        })),
+      }),
+  },
+  {
+    ...{ name: "bridge-load", part: "bridge", heading: "LOAD AND LEAN ON THE BRIDGE" },
+    what: "plot of what each string does to the bridge: its load and its lean",
+    of: ({ spec, forces: { bridgeLoad } }, store) =>
+      store.answer(bridgeLoadPlot, {
+        strings: spec.strings.map(({ name }, i) => {
+          const { load, lean } = bridgeLoad.strings[i]!;
+          return { name, load, lean };
         }),
+        all: { load: bridgeLoad.load, lean: bridgeLoad.lean },
       }),
   },
   {
