@@ -1,6 +1,8 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import { blankStock } from "./blank-stock.ts";
+import { bowAngle } from "./bow-angle.ts";
+import { bowBoard, bowClear } from "./bow-clear.ts";
 import { bridgeFriction } from "./bridge-friction.ts";
 import { bridgeResultant } from "./bridge-resultant.ts";
 import { bridgeShear } from "./bridge-shear.ts";
@@ -37,6 +39,7 @@ export const checks: readonly Check[] = [
   fretStopped,
   includedAngle,
   ...[bridgeResultant, bridgeFriction, bridgeShear, tensionRange, tensionTotal, stringStrength],
+  ...[bowAngle, bowClear("bass"), bowClear("treble"), bowBoard("bass"), bowBoard("treble")],
   bendOverNut,
   splayOverNut,
   headWall,

@@ -3,6 +3,7 @@ import type { Solid } from "../geometry/solid/solid.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
+import { type Bow, bowGetters } from "./bow/bow.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
@@ -34,6 +35,7 @@ export type Instrument = Head &
   Frets &
   Inlays &
   Wires &
+  Bow &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -160,6 +162,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
     ...wireGetters(spec, store),
+    ...bowGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

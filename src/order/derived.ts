@@ -64,6 +64,22 @@ export const derived: readonly Derived[] = [
     form: /^strings\.tension\.(total|spread|centre\.(nut|bridge))$/,
     from: ["string.length", "the strings' masses per length and pitches"],
   },
+  {
+    form: /^bow\.[A-G][#b]?\d\.(angle|tilt\.(bass|treble))$/,
+    from: ["bridge.spread", "fingerboard.radius", "string.clearance.end.high", "string.clearance.end.low"],
+  },
+  {
+    form: /^bow\.tilt\.(bass|treble)$/,
+    from: ["bridge.spread", "fingerboard.radius", "string.clearance.end.high", "string.clearance.end.low"],
+  },
+  {
+    form: /^bow\.clearance\.board\.(bass|treble)$/,
+    from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"],
+  },
+  {
+    form: /^bow\.(clearance|room)\.(bass|treble)$/,
+    from: ["core.slope", "core.drop", "core.width", "fingerboard.radius"],
+  },
   { form: /^tailpiece\.(pull|lift)$/, from: ["tailpiece.height", "afterlength", "string.length"] },
   { form: /^tailpiece\.(angle|exit)$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
   { form: /^fingerboard\.width\.(nut|\d+)$/, from: ["nut.gap", "nut.margin", "fingerboard.margin.end"] },

@@ -4,6 +4,7 @@ import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
+import { bowDimensions } from "./bow-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
@@ -15,7 +16,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
   return [
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardDimensions(spec), ...fretDimensions(spec), ...inlayDimensions(spec), ...neckDimensions],
-    ...forceDimensions(spec),
+    ...[...forceDimensions(spec), ...bowDimensions(spec)],
   ];
 }
 
