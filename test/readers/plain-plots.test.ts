@@ -8,32 +8,10 @@ import { titledPlot } from "../../src/drawing/plot/titled-plot.ts";
 import type { Sheet } from "../../src/drawing/sheet/sheet.ts";
 import { sheetSvgText } from "../../src/files/svg/write-sheet-svg.ts";
 import { plainBow } from "../drawing/plain-bow.ts";
+import { type BarsRead, type BowRead, differences } from "./plot-read.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
-type Line = {
-  readonly says: string;
-  readonly degrees: number;
-  readonly falls: "left" | "right";
-  readonly touches: readonly string[];
-  readonly dashed: boolean;
-};
-type Read = {
-  readonly unreadable?: string;
-  readonly scale: number;
-  readonly rings: readonly { readonly name: string; readonly x: number; readonly y: number }[];
-  readonly lines: readonly Line[];
-  readonly ranges: readonly {
-    readonly name: string;
-    readonly degrees: number;
-    readonly says: readonly string[];
-  }[];
-  readonly bars: readonly {
-    readonly name: string;
-    readonly to: number;
-    readonly says: readonly string[];
-    readonly hatched: boolean;
-  }[];
-};
+type Read = BowRead & Pick<BarsRead, "bars">;
 
 const hands = ["right", "left"] as const;
 const bows = [4, 5, 6, 7].flatMap((count) =>
@@ -49,21 +27,6 @@ const load = {
   strings: ["E5", "A4", "D4", "G3"].map((name, i) => ({ name, load: loads[i]![0], lean: loads[i]![1] })),
   all: { load: 89.38, lean: -2.08 },
 };
-
-/** Where lines, arcs and numbers of a bow's plot tell different things, in words. */
-function differences({ lines, ranges }: Read): string[] {
-  const number = (text: string) => Number(/([\d.]+)°$/.exec(text)?.[1]);
-  return [
-    ...lines.flatMap(({ says, degrees, touches }) => [
-      ...(Math.abs(number(says) - degrees) < 0.0501 ? [] : [`${says} is drawn at ${degrees}`]),
-      ...(says.startsWith(`${touches.join(", ")} `) ? [] : [`${says} touches ${touches}`]),
-    ]),
-    ...ranges.flatMap(({ name, degrees, says }) => {
-      const told = says.length === 1 && Math.abs(number(says[0]!) - degrees) < 0.0501;
-      return told ? [] : [`${name} says ${says} and is drawn ${degrees} wide`];
-    }),
-  ];
-}
 
 describeWith(ezdxf, "plots of plain numbers, read by xml.etree", () => {
   let folder = "";

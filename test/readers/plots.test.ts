@@ -10,40 +10,14 @@ import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import { designs, everyCount, frettedSpec, specOf } from "../samples.ts";
+import { type BarsRead, type BowRead, differences, type Panel } from "./plot-read.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
-type Bars = {
-  readonly bars: readonly {
-    readonly name: string;
-    readonly from: number;
-    readonly to: number;
-    readonly says: readonly string[];
-    readonly hatched: boolean;
-  }[];
-  readonly ranges: readonly {
-    readonly name: string;
-    readonly least: number;
-    readonly most: number;
-    readonly says: readonly string[];
-  }[];
-};
-type Panel = {
-  readonly name: string;
-  readonly hollow: number;
-  readonly length: number;
-  readonly board: number;
-  readonly nut: number;
-  readonly bridge: number;
-  readonly end: number;
-  readonly middle: { readonly x: number; readonly string: number; readonly board: number };
-  readonly frets: readonly (readonly [x: number, high: number])[];
-  readonly says: readonly number[];
-};
 type Read = {
   readonly words: readonly string[];
   readonly unreadable?: string;
   readonly panels: readonly Panel[];
-} & Bars;
+} & BarsRead;
 type Faults = { readonly faults: readonly (readonly string[])[]; readonly texts: readonly unknown[] };
 
 const hands = ["right", "left"] as const;
@@ -204,6 +178,36 @@ describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etre
       const [high, low] = [panels[0]!, panels.at(-1)!].map(({ middle }) => -middle.board);
       expect(high).toBeCloseTo(number("fingerboard.scoop.high"), 3);
       expect(low).toBeCloseTo(number("fingerboard.scoop.low"), 3);
+    }
+  });
+
+  it("draw the bow's lines by the tilts that the report has, and each inner string's range", () => {
+    for (const { id, spec } of every) {
+      const number = numbersOf(models.get(id)!);
+      const found = read[`${id}.bow-angles`] as unknown as BowRead;
+      expect(differences(found), id).toEqual([]);
+      const names = spec.strings.map(({ name }) => name);
+      const side = spec.hand === "right" ? 1 : -1;
+      const drawn = (touches: readonly string[]) => {
+        const line = found.lines.find((each) => each.touches.join() === touches.join())!;
+        return line.degrees * side * (line.falls === "right" ? 1 : -1);
+      };
+      const near = (degrees: number, wanted: number) =>
+        expect(Math.abs(degrees - wanted), id).toBeLessThan(0.001);
+      expect(found.lines).toHaveLength(names.length + 1);
+      expect(found.ranges).toHaveLength(names.length - 2);
+      for (const [i, { name, degrees }] of found.ranges.entries()) {
+        expect(name).toBe(names[i + 1]);
+        near(degrees, number(`bow.${name}.angle`));
+        near(drawn([names[i]!, name]), number(`bow.${name}.tilt.treble`));
+        near(drawn([name, names[i + 2]!]), number(`bow.${name}.tilt.bass`));
+      }
+      near(drawn([names[0]!]), number("bow.tilt.treble"));
+      near(drawn([names.at(-1)!]), -number("bow.tilt.bass"));
+      for (const { name, x } of found.rings) {
+        const wide = number(`string.${name}.offset.bridge`) - number(`string.${names[0]}.offset.bridge`);
+        expect(x - found.rings[0]!.x).toBeCloseTo(side * found.scale * wide, 3);
+      }
     }
   });
 

@@ -3,6 +3,8 @@ import { dimensionOf } from "../../order/spec.ts";
 import { usualTension } from "../../physics/usual-tension.ts";
 import type { Store } from "../../step/store.ts";
 import type { Model } from "../../workshop/model.ts";
+import type { BowAnglesPlotInput } from "./bow-angles-input.ts";
+import { bowAnglesPlot } from "./bow-angles-plot.ts";
 import { bridgeLoadPlot } from "./bridge-load-plot.ts";
 import type { PlotFile } from "./plot-file.ts";
 import { stringHeightsPlot } from "./string-heights-plot.ts";
@@ -38,6 +40,11 @@ export const plotFiles: readonly PlotFile[] = [
     what: "plot of each string's gap over the board, on to the bridge, with the board's surface under it",
     of: (model, store) => store.answer(stringHeightsPlot, heightsInput(model, store)),
   },
+  {
+    ...{ name: "bow-angles", part: "bridge", heading: "BOW ANGLES" },
+    what: "plot of the bow on the strings, seen from the tail: each inner string's range, the outermost tilts",
+    of: (model, store) => store.answer(bowAnglesPlot, bowInput(model)),
+  },
 ];
 
 /** Into how many pieces the board's surface is cut along a string: even, so that halfway is one of their ends. */
@@ -61,5 +68,20 @@ function heightsInput({ spec, instrument }: Model, store: Store) {
             crown: dimensionOf(spec, "fret.crown.height"),
           },
     strings: spec.strings.map(({ name }, i) => ({ name, ...gaps[i]! })),
+  };
+}
+
+function bowInput({ spec, instrument }: Model): BowAnglesPlotInput {
+  const { bow, crown, layout, heights } = instrument;
+  return {
+    hand: spec.hand,
+    crown: { y: crown.centre.x, z: crown.centre.y, radius: crown.radius },
+    strings: spec.strings.map(({ name }, i) => ({
+      ...{ name, y: layout.bridge[i]!, z: heights.bridge[i]! },
+      // The bow's strings are the inner ones: the outer ones find none.
+      range: bow.strings[i - 1] ?? null,
+    })),
+    // Every tilt of the plot is positive down to the treble side, the bow's own outermost ones down to their sides.
+    outermost: { treble: bow.outermost.treble, bass: -bow.outermost.bass },
   };
 }
