@@ -117,9 +117,9 @@ function spoiled(plot: Sheet): readonly [Sheet, Sheet] {
   ];
 }
 
-describe("labels of plots", () => {
-  const clear = { pairs: 0, outside: 0 };
+const clear = { pairs: 0, outside: 0 };
 
+describe("labels of plots", () => {
   it("keep apart and in the frame at both ends of what a design allows", () => {
     const ids = [
       ...["fingerboard.scoop.high", "fingerboard.scoop.low", "fingerboard.length", "string.length"],
@@ -213,6 +213,16 @@ describe("the bow's plot, from plain numbers", () => {
         }
       }
     }
+  });
+
+  it("draws a string that lies under the line through its neighbours, and says that its range is under 0", () => {
+    const given = plainBow(4, 12, 0);
+    const strings = given.strings.map((string, i) =>
+      i === 1 ? { ...string, range: { angle: -1.5, tilt: { treble: 10, bass: 11.5 } } } : string,
+    );
+    const plot = bowAnglesPlot.work({ hand: "right", ...given, strings });
+    expect(plot.texts.map(({ text }) => text)).toContain("A4 -1.5°");
+    expect(crowded(plot)).toMatchObject(clear);
   });
 
   it("is mirrored for a left hand, words and numbers kept", () => {
