@@ -78,17 +78,19 @@ function between(a: UnderHair, b: UnderHair, share: number): UnderHair {
   return { along: at("along"), out: at("out"), below: at("below") };
 }
 
-/** By how many degrees more the bow tilts until it touches; none where it stands through already. */
+/** How closely the touching tilt is looked for, degrees. */
+const close = 1e-3;
+
+/**
+ * By how many degrees more the bow tilts until it touches; none where it stands through already. What the hair has once touched it
+ * stays through as it tilts on, so the first touch is found by halving.
+ */
 function roomOf(given: ClearanceInput): number {
   const { tilt } = given.hair;
   if (least(given, tilt) <= 0) return 0;
-  let clear = tilt;
-  while (least(given, Math.min(clear + 1, onEdge)) > 0) {
-    clear += 1;
-    if (clear >= onEdge) return onEdge - tilt;
-  }
-  let touching = Math.min(clear + 1, onEdge);
-  for (let i = 0; i < 24; i++) {
+  if (least(given, onEdge) > 0) return onEdge - tilt;
+  let [clear, touching] = [tilt, onEdge];
+  while (touching - clear > close) {
     const middle = (clear + touching) / 2;
     if (least(given, middle) > 0) clear = middle;
     else touching = middle;
