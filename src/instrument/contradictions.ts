@@ -36,10 +36,9 @@ const looks: readonly Look[] = [
     inlaysAtOdds,
     dotsAtOdds,
     holesAtOdds,
-    tailpieceAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
-  ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds],
+  ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
   ...[rodWallsAtOdds, pinWallsAtOdds, wiresAtOdds],
 ];
 
