@@ -61,9 +61,11 @@ function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradicti
   // The number of frets is asked for in the order and is no dimension.
   if (ids.includes("frets") && spec.frets !== null)
     return { code: "contradiction", position: spec.frets.position, name: "frets", found, allowed, hint };
+  const at = place === undefined ? undefined : spec.places[place];
+  if (ids.length === 0 && place !== undefined && at !== undefined)
+    return { code: "contradiction", position: at, name: place, found, allowed, hint };
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
-  const inDesign = changed === undefined && place !== undefined ? spec.places[place] : undefined;
-  const name = inDesign !== undefined && place?.startsWith("strings.") ? place : id;
-  return { code: "contradiction", position: inDesign ?? position, name, found, allowed, hint };
+  const inDesign = changed === undefined ? at : undefined;
+  return { code: "contradiction", position: inDesign ?? position, name: id, found, allowed, hint };
 }

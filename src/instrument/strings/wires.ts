@@ -1,4 +1,4 @@
-import { frequency } from "../../order/pitch.ts";
+import { frequency, semitonesFromA4 } from "../../order/pitch.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { tensionFromMass } from "../../order/string-mass.ts";
 import type { Getters } from "../../step/lazy.ts";
@@ -23,8 +23,16 @@ export const wireStresses = step(
     }),
 );
 
-/** A plain wire whose strength is known: its string, its stress at pitch and its strength, MPa. */
-export type Wire = { readonly name: string; readonly stress: number; readonly strength: number };
+/**
+ * A plain wire whose strength is known: its string, its stress at pitch and its strength, MPa; and whether it is tuned to another
+ * pitch than it is named for.
+ */
+export type Wire = {
+  readonly name: string;
+  readonly stress: number;
+  readonly strength: number;
+  readonly retuned: boolean;
+};
 
 /** The strings that are plain wires of known strength, highest first; a set may have none. */
 export type Wires = { readonly wires: readonly Wire[] };
@@ -38,7 +46,11 @@ export function wireGetters(spec: Spec, store: Store): Getters<Wires> {
         ...{ stringLength: dimensionOf(spec, "string.length"), a4: dimensionOf(spec, "pitch.standard") },
         wires: known.map(({ semitones, mass, diameter }) => ({ semitones, mass, diameter })),
       }).value;
-      return known.map(({ name, strength }, i) => ({ name, stress: stresses[i]!, strength: strength! }));
+      return known.map(({ name, strength, semitones }, i) => {
+        const own = semitonesFromA4(name);
+        const retuned = own !== undefined && own !== semitones;
+        return { name, stress: stresses[i]!, strength: strength!, retuned };
+      });
     },
   };
 }
