@@ -26,6 +26,7 @@ import type { Instrument } from "./instrument.ts";
 const looks: readonly Look[] = [
   ...[
     lengthsAtOdds,
+    wiresAtOdds,
     spacingAtOdds,
     surfaceAtOdds,
     crownsAtOdds,
@@ -39,7 +40,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds, wiresAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds],
 ];
 
 /**
