@@ -23,13 +23,21 @@ const syntax: { readonly [code: string]: readonly [string, string, string] | und
   TAB_AS_INDENT: ["a tab at the head of a line", "spaces", "indent with spaces"],
 };
 
-/** What is wrong with a document before anybody asks what it means: its syntax, or else what it has that no file of ours needs. */
+/** How many faults of syntax are told of one file: what comes after them mostly follows from them. */
+const mostTold = 50;
+
+/** What is wrong with a document before anybody asks what it means: its depth, its syntax, or else what it has that no file of ours needs. */
 export function yamlProblems(document: Document.Parsed, fail: Fail): Problem[] {
-  const problems = [...document.errors, ...document.warnings].map(({ code, message, pos }) => {
-    const [found, allowed, hint] = syntax[code] ?? [message, "YAML", syntaxHint];
-    return fail("syntax", pos[0], found, allowed, hint);
-  });
-  visit(document, (_, node, path) => {
+  // First of all, since each unclosed bracket of a deep one is a fault of its own, as deep to look up.
+  const deep = tooDeepAt(document);
+  if (deep !== undefined) return [tooDeep(fail, deep)];
+  const problems = [...document.errors, ...document.warnings]
+    .slice(0, mostTold)
+    .map(({ code, message, pos }) => {
+      const [found, allowed, hint] = syntax[code] ?? [message, "YAML", syntaxHint];
+      return fail("syntax", pos[0], found, allowed, hint);
+    });
+  visit(document, (_, node) => {
     const offset = (node as Node | null)?.range?.[0] ?? 0;
     const { anchor } = (node ?? {}) as { anchor?: string };
     if (isAlias(node)) {
@@ -41,11 +49,19 @@ export function yamlProblems(document: Document.Parsed, fail: Fail): Problem[] {
         fail("alias", offset, `the anchor &${anchor}`, "values without an anchor", "remove the anchor"),
       );
     }
-    if (path.length <= 2 * mostLevels) return undefined;
-    problems.push(tooDeep(fail, offset));
-    return visit.BREAK;
   });
   return problems.length > 0 ? problems : [...oddKeys(document.contents, fail)];
+}
+
+/** Where a document first nests too deeply. */
+function tooDeepAt(document: Document.Parsed): number | undefined {
+  let at: number | undefined;
+  visit(document, (_, node, path) => {
+    if (path.length <= 2 * mostLevels) return undefined;
+    at = (node as Node | null)?.range?.[0] ?? 0;
+    return visit.BREAK;
+  });
+  return at;
 }
 
 /** A file that nests too deeply to be one of ours. */

@@ -52,7 +52,7 @@ function order(name: string, text: string): string {
 
 describe("make", () => {
   it("makes the same bytes twice, in other time zones and locales, alone and among others", () => {
-    const others = readdirSync(ordersFolder).map((name) => join(ordersFolder, name));
+    const others = [sample, join(ordersFolder, "SY-0411.yaml"), join(ordersFolder, "SY-0436.yaml")];
     expect(
       run(["make", sample, "--out", "a"], {
         TZ: "Pacific/Auckland",
@@ -80,11 +80,12 @@ describe("make", () => {
   });
 
   it("keeps messages on standard error and standard output for results", () => {
-    const plain = run(["make", sample, "--out", "m"]);
+    const some = ["make", sample, "--only", "nut", "--out", "m"];
+    const plain = run(some);
     expect(plain.stdout).toBe("");
     expect(plain.stderr).toContain("SY-0417");
-    expect(run(["make", sample, "--out", "m", "--quiet"]).stderr).toBe("");
-    expect(JSON.parse(run(["make", sample, "--out", "m", "--json"]).stdout).packs).toHaveLength(1);
+    expect(run([...some, "--quiet"]).stderr).toBe("");
+    expect(JSON.parse(run([...some, "--json"]).stdout).packs).toHaveLength(1);
   });
 
   it("ends with 2 and writes nothing when any order is wrong", () => {

@@ -127,10 +127,10 @@ describe("--only", () => {
 
 describe("a place that can't be written to", () => {
   it.each<[string[], string]>([
-    [["make", sample, "--out", "file"], "out: found file, which is no folder"],
-    [["make", sample, "--out", "file/below"], "out: found file, which is no folder"],
+    [["make", sample, "--only", "nut", "--out", "file"], "out: found file, which is no folder"],
+    [["make", sample, "--only", "nut", "--out", "file/below"], "out: found file, which is no folder"],
     [["new", "file/order.yaml"], "file: found file, which is no folder"],
-    [["make", sample, "--out", "x".repeat(300)], "a longer name than the disk takes"],
+    [["make", sample, "--only", "nut", "--out", "x".repeat(300)], "a longer name than the disk takes"],
   ])("%j ends with 2 and says what is in the way", (args, said) => {
     const { status, stderr } = run(...args);
     expect(stderr).toContain(said);
@@ -160,12 +160,12 @@ describe("a place that can't be written to", () => {
   });
 
   it.runIf(existsSync("/proc/self"))("ends where the system makes no folders", () => {
-    expect(run("make", sample, "--out", "/proc/packs").status).toBe(2);
+    expect(run("make", sample, "--only", "nut", "--out", "/proc/packs").status).toBe(2);
     expect(run("new", "/proc/orders/a.yaml").status).toBe(2);
   });
 
   it.runIf(existsSync("/sys/kernel"))("is the machine's where permission is missing, even root's", () => {
-    const { status, stdout } = run("make", sample, "--out", "/sys/packs", "--json");
+    const { status, stdout } = run("make", sample, "--only", "nut", "--out", "/sys/packs", "--json");
     expect(status).toBe(3);
     expect(["EACCES", "EPERM", "EROFS"]).toContain(JSON.parse(stdout).failed.code);
   });
