@@ -1,11 +1,6 @@
 import type { Frame } from "../../geometry/solid/frame.ts";
 import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-
-/** The sides that a wing may stand on. */
-export const sides = ["bass", "treble"] as const;
-
-/** Which side of the core a wing stands on. */
-export type Side = (typeof sides)[number];
+import type { Side } from "../../order/side.ts";
 
 /** +1 on the treble side, where y is positive, -1 on the bass side. */
 export function sign(side: Side): 1 | -1 {

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { jointCut } from "../../../src/instrument/wing/angles.ts";
-import { jointSide, sides, type WingAngles, wingFrame } from "../../../src/instrument/wing/frame.ts";
+import { jointSide, type WingAngles, wingFrame } from "../../../src/instrument/wing/frame.ts";
+import { sides } from "../../../src/order/side.ts";
 
 type Matrix = readonly (readonly [number, number, number])[];
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
