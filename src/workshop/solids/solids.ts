@@ -3,8 +3,9 @@ import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
+import { wingSolidFiles } from "./wing-solids.ts";
 
-const makers: readonly SolidFiles[] = [neckSolidFile, fingerboardSolidFile, gaugeFiles];
+const makers: readonly SolidFiles[] = [neckSolidFile, fingerboardSolidFile, wingSolidFiles, gaugeFiles];
 
 /** Every solid that a pack of this model holds. */
 export function solidFiles(model: Model): readonly SolidFile[] {

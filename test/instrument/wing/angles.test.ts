@@ -50,8 +50,8 @@ function byMatrices(s: 1 | -1, { splay, cant, rake }: WingAngles, taper: number)
   };
 }
 
-function cutOf(side: (typeof sides)[number], angles: WingAngles, taper: number) {
-  const joint = jointSide(side, taper);
+function cutOf(side: (typeof sides)[number], angles: WingAngles, taper: number, slope = 0) {
+  const joint = jointSide(side, taper, slope);
   return jointCut(side, wingFrame(side, angles, joint, { x: 165, y: 23, z: -5 }), joint);
 }
 

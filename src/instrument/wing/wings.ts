@@ -1,0 +1,73 @@
+import type { Solid } from "../../geometry/solid/solid.ts";
+import { type Side, sides } from "../../order/side.ts";
+import { dimensionOf, type Spec, type SpecWing } from "../../order/spec.ts";
+import { lazy } from "../../step/lazy.ts";
+import type { Store } from "../../step/store.ts";
+import type { CoreFrame } from "../core/frame.ts";
+import { type WingJoint, wingJoint } from "./joint.ts";
+import { type WingOutline, wingOutline } from "./outline.ts";
+import { type WingPlace, wingPlace } from "./place.ts";
+import { type WingSolidInput, wingSolid } from "./solid.ts";
+
+/** One wing, worked out when asked for. `joint`, `solidInput` and `solid` throw where the outline is none. */
+export type Wing = {
+  readonly place: WingPlace;
+  readonly outline: WingOutline;
+  readonly joint: WingJoint;
+  readonly solidInput: WingSolidInput;
+  readonly solid: Solid;
+};
+
+/** A winged instrument's wings; none on a body in one piece. */
+export type Wings = { readonly wings: { readonly [side in Side]: Wing } | null };
+
+/** The getters of the wings: `made` gives the core that they stand on. */
+export function wingGetters(
+  spec: Spec,
+  store: Store,
+  made: () => { readonly core: CoreFrame },
+): { readonly [key in keyof Wings]: () => Wings[key] } {
+  return {
+    wings: () => {
+      const { wings } = spec;
+      if (wings === null) return null;
+      const [bass, treble] = sides.map((side) => wingOf(side, wings[side], spec, store, made().core));
+      return { bass: bass!, treble: treble! };
+    },
+  };
+}
+
+function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: CoreFrame): Wing {
+  const of = (id: string) => dimensionOf(spec, id);
+  const own = (name: string) => of(`wing.${side}.${name}`);
+  const thickness = own("thickness");
+  const pin = { diameter: own("pin"), depth: own("pin.depth") };
+  const outlined = () => {
+    if (made.outline.kind !== "ok")
+      throw new RangeError(`the ${side} wing has no outline: ${made.outline.kind}`);
+    return made.outline;
+  };
+  const place = {
+    ...{ side, start: own("start"), drop: own("drop") },
+    angles: { splay: own("splay"), cant: own("cant"), rake: own("rake") },
+    core: { ...core, width: of("core.width"), at: of("string.length"), taper: of("core.taper") },
+  };
+  const made: Wing = lazy<Wing>({
+    place: () => store.answer(wingPlace, place).value,
+    outline: () =>
+      store.answer(wingOutline, {
+        ...{ face: wing.face, mitre: made.place.cut.mitre, past: 2 * (thickness + own("arris")) },
+      }).value,
+    joint: () =>
+      store.answer(wingJoint, {
+        ...{ place, thickness, beside: outlined().beside, length: Math.hypot(...outlined().joint) },
+        ...{ coreDepth: of("core.depth"), pins: wing.pins, pin },
+      }).value,
+    solidInput: () => ({
+      ...{ place, over: outlined().over, thickness, arris: own("arris"), profile: wing.profile },
+      ...{ pins: made.joint.pins, pin, reach: 2 * (own("length") + own("width")) },
+    }),
+    solid: () => store.answer(wingSolid, made.solidInput).value,
+  });
+  return made;
+}
