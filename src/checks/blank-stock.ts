@@ -1,33 +1,72 @@
+import type { Blank } from "../instrument/blank.ts";
+import type { Model } from "../workshop/model.ts";
+import type { StockFound } from "../workshop/stock/stock-for.ts";
+import type { Way } from "../workshop/stock/ways.ts";
 import type { Check, Finding } from "./check.ts";
 import { sawFiles } from "./saw-files.ts";
 
-/** Whether the shop has a board that the neck's blank comes out of, its length along the grain. Found: what is missing in all, mm. */
-export const blankStock: Check = {
-  id: "blank.stock",
-  of: ({ spec, sawing: { stock }, instrument: { neckBlank } }) => {
-    const { length, width, thickness } = neckBlank;
-    const blank = `a blank of ${length} x ${width} x ${thickness} mm`;
-    const usual: Omit<Finding, "id" | "status" | "found" | "why"> = {
-      ...{ stake: "spoilage", subject: "neck", limit: 0, unit: "mm", holds: sawFiles },
-      source: "the shop's stock; what planing and parting take is general trade knowledge: default, confirm",
-    };
-    const change = "raise neck.plies, add a board to the shop's stock, or lower neck.allowance.*";
-    if (stock.kind === "no-wood") {
-      const woods = spec.neckWoods.join(" or ");
-      return {
-        ...{ ...usual, status: "refuse", found: Math.max(length, width, thickness) },
-        why: `the shop has no board of ${woods} for ${blank}: add one to the shop's stock`,
-      };
-    }
-    const way = stock.kind === "ok" ? stock.way : stock.nearest;
-    const how = way.plies === 1 ? "in one piece" : `glued up from ${way.plies} plies`;
-    if (stock.kind === "ok")
-      return { ...usual, status: "pass", found: 0, why: `${blank} comes out of ${way.board}, ${how}` };
-    const short = (["length", "width", "thickness"] as const).filter((size) => way.missing[size] > 0);
-    const misses = short.map((size) => `${Math.round(way.missing[size] * 100) / 100} mm of ${size}`);
-    return {
-      ...{ ...usual, status: "refuse", found: short.reduce((sum, size) => sum + way.missing[size], 0) },
-      why: `no board holds ${blank}; ${way.board}, ${how}, misses ${misses.join(" and ")}: ${change}`,
-    };
-  },
+/** What a check of stock asks of a model, what it holds back, and what to change where no board is large enough. */
+type BlankOf = Pick<Finding, "subject" | "holds"> & {
+  readonly id: string;
+  readonly blank: (model: Model) => Blank;
+  readonly stock: (model: Model) => StockFound;
+  readonly woods: (model: Model) => readonly string[];
+  readonly change: string;
 };
+
+/** Whether the shop has a board that a part's blank comes out of, its length along the grain. Found: what is missing in all, mm. */
+function blankStockOf({ id, subject, holds, blank, stock, woods, change }: BlankOf): Check {
+  return {
+    id,
+    of: (model) => {
+      const { length, width, thickness } = blank(model);
+      const said = `a blank of ${length} x ${width} x ${thickness} mm`;
+      const usual: Omit<Finding, "id" | "status" | "found" | "why"> = {
+        ...{ stake: "spoilage", subject, limit: 0, unit: "mm", holds },
+        source:
+          "the shop's stock; what planing and parting take is general trade knowledge: default, confirm",
+      };
+      const found = stock(model);
+      if (found.kind === "no-wood") {
+        return {
+          ...{ ...usual, status: "refuse", found: Math.max(length, width, thickness) },
+          why: `the shop has no board of ${woods(model).join(" or ")} for ${said}: add one to the shop's stock`,
+        };
+      }
+      if (found.kind === "ok") {
+        const why = `${said} comes out of ${found.way.board}, ${how(found.way)}`;
+        return { ...usual, status: "pass", found: 0, why };
+      }
+      const { missing, board } = found.nearest;
+      const short = (["length", "width", "thickness"] as const).filter((size) => missing[size] > 0);
+      const misses = short.map((size) => `${Math.round(missing[size] * 100) / 100} mm of ${size}`);
+      return {
+        ...{ ...usual, status: "refuse", found: short.reduce((sum, size) => sum + missing[size], 0) },
+        why: `no board holds ${said}; ${board}, ${how(found.nearest)}, misses ${misses.join(" and ")}: ${change}`,
+      };
+    },
+  };
+}
+
+function how({ plies }: Way): string {
+  return plies === 1 ? "in one piece" : `glued up from ${plies} plies`;
+}
+
+/** Whether the shop has a board that the neck's blank comes out of. */
+export const blankStock = blankStockOf({
+  ...{ id: "blank.stock", subject: "neck", holds: sawFiles },
+  blank: ({ instrument }) => instrument.neckBlank,
+  stock: ({ sawing }) => sawing.stock,
+  woods: ({ spec }) => spec.neckWoods,
+  change: "raise neck.plies, add a board to the shop's stock, or lower neck.allowance.*",
+});
+
+/** Whether the shop has a board that the fingerboard's blank comes out of, in one piece. */
+export const boardBlankStock = blankStockOf({
+  ...{ id: "blank.stock.fingerboard", subject: "fingerboard", holds: ["fingerboard"] },
+  blank: ({ instrument }) => instrument.boardBlank,
+  stock: ({ blanks }) => blanks.fingerboard,
+  woods: ({ spec }) => spec.boardWoods,
+  change:
+    "add a board to the shop's stock, lower fingerboard.allowance.* or fingerboard.edge, or raise fingerboard.radius",
+});

@@ -1,6 +1,6 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
-import { blankStock } from "./blank-stock.ts";
+import { blankStock, boardBlankStock } from "./blank-stock.ts";
 import type { Check, Finding } from "./check.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
@@ -15,6 +15,8 @@ import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
 import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
+import { tailpieceClear } from "./tailpiece-clear.ts";
+import { tailpieceWall } from "./tailpiece-wall.ts";
 import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
 
@@ -30,6 +32,8 @@ export const checks: readonly Check[] = [
   fretOpen,
   fretStopped,
   includedAngle,
+  tailpieceWall,
+  tailpieceClear,
   bendOverNut,
   splayOverNut,
   headWall,
@@ -38,6 +42,7 @@ export const checks: readonly Check[] = [
   rodWall,
   pinClear,
   blankStock,
+  boardBlankStock,
   sawMissing,
   sawHeight,
   sawThroat,

@@ -1,6 +1,8 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { boardAtOdds } from "./at-odds/board.ts";
+import { dotsAtOdds } from "./at-odds/dots.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
 import { inlaysAtOdds } from "./at-odds/inlays.ts";
@@ -15,6 +17,7 @@ import {
   spacingAtOdds,
   surfaceAtOdds,
 } from "./at-odds/strings.ts";
+import { tailpieceAtOdds } from "./at-odds/tailpiece.ts";
 import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
@@ -26,9 +29,12 @@ const looks: readonly Look[] = [
     crownsAtOdds,
     heightsAtOdds,
     fretsAtOdds,
+    boardAtOdds,
     outlinesAtOdds,
     inlaysAtOdds,
+    dotsAtOdds,
     holesAtOdds,
+    tailpieceAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[rodWallsAtOdds, pinWallsAtOdds],

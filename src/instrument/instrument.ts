@@ -4,6 +4,7 @@ import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import type { Blank } from "./blank.ts";
+import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
@@ -25,6 +26,7 @@ import { type NeckSide, neckSide, type WoodAt } from "./neck/side.ts";
 import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
+import { type NutMade, nutGetters } from "./nut/nut.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
@@ -39,6 +41,8 @@ export type Instrument = Head &
   Frets &
   Inlays &
   Tailpiece &
+  BridgeOnCore &
+  NutMade &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -167,6 +171,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...inlayGetters(spec, store, () => own),
     ...wingGetters(spec, store, () => own),
     ...tailpieceGetters(spec, store, () => own),
+    ...bridgeGetters(spec, store, () => own),
+    ...nutGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

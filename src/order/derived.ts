@@ -121,6 +121,19 @@ export const derived: readonly Derived[] = [
     from: ["the pin's place in the design", "wing.SIDE.pin", "wing.SIDE.pin.depth", "wing.SIDE.cant"],
   },
   { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
+  {
+    form: /^bridge\.foot\.x$/,
+    from: ["string.length", "core.start", "bridge.tilt", "bridge.foot.thickness"],
+  },
+  {
+    form: /^bridge\.blank\.(length|width|thickness)$/,
+    from: ["bridge.foot.width", "bridge.foot.thickness", "bridge.allowance"],
+  },
+  { form: /^nut\.[A-G][#b]?\d\.fall$/, from: ["head.angle", "head.margin", "tuner.height"] },
+  { form: /^nut\.[A-G][#b]?\d\.(slot|depth)$/, from: ["the string's diameter", "nut.allowance"] },
+  { form: /^nut\.blank\.length$/, from: ["nut.gap", "nut.margin"] },
+  { form: /^nut\.blank\.height$/, from: ["string.clearance.nut.high", "nut.allowance"] },
+  { form: /^nut\.blank\.thickness$/, from: ["nut.thickness"] },
 ];
 
 /** What a dimension follows from, when it is a worked-out one. */

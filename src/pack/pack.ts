@@ -62,7 +62,8 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
-  const parts = fingerprints([...keys, ...solids]);
+  // A part's outline and its solid may share a name.
+  const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
   const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
@@ -73,9 +74,8 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {
-  return wanted
-    .filter(({ name }) => holds.includes(name))
-    .map(({ name }) => ({ file: name, check: id, why }));
+  const names = new Set(wanted.map(({ name }) => name));
+  return [...names].filter((name) => holds.includes(name)).map((file) => ({ file, check: id, why }));
 }
 
 type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of"]> };

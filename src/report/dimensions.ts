@@ -5,10 +5,12 @@ import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
 import { boardDimensions } from "./board-dimensions.ts";
+import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
+import { nutDimensions } from "./nut-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
 
@@ -19,6 +21,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
     ...[...tailpieceDimensions(spec), ...wingDimensions(spec)],
+    ...[...bridgeDimensions, ...nutDimensions(spec)],
   ];
 }
 

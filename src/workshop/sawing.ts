@@ -6,11 +6,11 @@ import type { Store } from "../step/store.ts";
 import { type NeckCuts, neckCuts } from "./bandsaw/neck-cuts.ts";
 import { sawSequence, type TableCut } from "./bandsaw/sequence.ts";
 import { type BlankPlace, blankInPlan, blankInSide, blankPlace } from "./blank-place.ts";
-import { type NeckStock, neckStock } from "./stock/neck-stock.ts";
+import { type StockFound, stockFor } from "./stock/stock-for.ts";
 
 /** How the neck's blank is got out and sawn: the board, where the blank lies, saw and lines, the order of the cuts. */
 export type Sawing = {
-  readonly stock: NeckStock;
+  readonly stock: StockFound;
   readonly place: BlankPlace;
   /** Saw, blade, lines and tight places; `plan.kept` and `side.kept` are the outlines of what is left after sawing. */
   readonly cuts: NeckCuts;
@@ -23,7 +23,7 @@ export function sawing(spec: Spec, made: Instrument, store: Store): Sawing {
     stock: () => {
       const { boards } = spec.shop.stock;
       const plies = dimensionOf(spec, "neck.plies");
-      return store.answer(neckStock, { blank: made.neckBlank, plies, woods: spec.neckWoods, boards }).value;
+      return store.answer(stockFor, { blank: made.neckBlank, plies, woods: spec.neckWoods, boards }).value;
     },
     place: () => {
       const { plan, side } = made.neckProfile;

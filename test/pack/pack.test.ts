@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { plotFiles } from "../../src/drawing/plot/plots.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import type { Options } from "../../src/order/resolve.ts";
@@ -65,6 +66,7 @@ describe("a pack", () => {
       ...pictured(["neck-sections", "neck-side"]),
       ...["outlines/neck.3mf", "outlines/neck.stl"],
       ...pictured(["nut"]),
+      ...plotFiles.map(({ name }) => `plots/${name}.svg`).sort(),
       ...[
         "65.3mf",
         "65.stl",

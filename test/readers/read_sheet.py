@@ -77,19 +77,21 @@ def read(file):
     spans = [g.bounds for _, g in lines]
     frames = [g for w, g in lines if w == "frame"]
     frame = box(*max(frames, key=lambda g: g.envelope.area).bounds) if frames else box(0, 0, 0, 0)
+    boxes = [b.bounds for _, b, _ in texts]
     for i, (text, b, size) in enumerate(texts):
         if size * LEAST_CAP < 2.5 - 1e-9:
             faults.append(["small", text])
         if not frame.contains(b):
             faults.append(["outside", text])
-        for other, c, _ in texts[i + 1 :]:
-            if b.intersection(c).area > 1e-6:
+        for (other, c, _), other_box in zip(texts[i + 1 :], boxes[i + 1 :]):
+            if near(boxes[i], other_box) and b.intersection(c).area > 1e-6:
                 faults.append(["text on text", text, other])
         for (weight, g), span in zip(lines, spans):
-            if near(b.bounds, span) and b.intersection(g).length > 1e-6:
+            if near(boxes[i], span) and b.intersection(g).length > 1e-6:
                 faults.append([f"text on {weight}", text])
+    room = frame.buffer(1e-6)
     for weight, g in lines:
-        if not frame.buffer(1e-6).contains(g):
+        if not room.contains(g):
             faults.append(["outside", weight])
     by = {}
     for weight, g in lines:

@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { memoryStore } from "../../src/step/store.ts";
-import { type NeckStockInput, neckStock } from "../../src/workshop/stock/neck-stock.ts";
+import { type StockInput, stockFor } from "../../src/workshop/stock/stock-for.ts";
 
-type Board = NeckStockInput["boards"][number];
+type Board = StockInput["boards"][number];
 
 const board = (id: string, wood: string, width: number, thickness: number, length = 2400): Board => {
   return { id, wood, width, thickness, length };
 };
 const blank = { length: 600, width: 50, thickness: 62 };
-const of = (boards: readonly Board[], given: Partial<NeckStockInput> = {}) =>
-  memoryStore().answer(neckStock, { blank, plies: 1, woods: ["maple", "walnut"], boards, ...given }).value;
+const of = (boards: readonly Board[], given: Partial<StockInput> = {}) =>
+  memoryStore().answer(stockFor, { blank, plies: 1, woods: ["maple", "walnut"], boards, ...given }).value;
 
 describe("the board for a blank", () => {
   it("holds it flat, or turned a quarter where it isn't thick enough", () => {

@@ -1,3 +1,4 @@
+import { circle } from "../../geometry/circle.ts";
 import type { Path } from "../../geometry/path.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import { boardWidth, type Taper } from "../../instrument/fingerboard/taper.ts";
@@ -21,11 +22,17 @@ export type FingerboardInput = {
   } | null;
   /** The inlays' recesses; their depth is under the lowest place of the surface over each. */
   readonly inlays: readonly { readonly id: string; readonly recess: Path; readonly depth: number }[];
+  /** The dots of the face; their bores' depth is under the lowest place of the surface over each. Null without. */
+  readonly dots: {
+    readonly size: number;
+    readonly depth: number;
+    readonly list: readonly { readonly x: number; readonly y: number }[];
+  } | null;
 };
 
 /** The fingerboard from the front, head at the left, with its centreline, string lines and stations for reference. */
-export const fingerboardFlat = step("outline.fingerboard", 3, (given: FingerboardInput): Flat => {
-  const { hand, path, taper, stringLength, strings, stations, frets, inlays } = given;
+export const fingerboardFlat = step("outline.fingerboard", 4, (given: FingerboardInput): Flat => {
+  const { hand, path, taper, stringLength, strings, stations, frets, inlays, dots } = given;
   const { length } = taper;
   const note = (text: string, x: number, y: number, align: "left" | "center") => {
     return { text, x, y, height: letterHeight, turn: 0, align } as const;
@@ -42,6 +49,10 @@ export const fingerboardFlat = step("outline.fingerboard", 3, (given: Fingerboar
       { layer: layers.note, path: lineBetween(-4, 0, length, 0), chain: true },
       ...slotsOf(frets),
       ...inlays.map(({ recess, depth }) => ({ layer: layers.recess(depth), path: recess })),
+      ...(dots?.list ?? []).map((at) => ({
+        layer: layers.bore(dots!.size),
+        path: circle(at, dots!.size / 2),
+      })),
       ...[...lines, ...marks].map((line) => ({ layer: layers.note, path: line })),
     ],
     notes: [
@@ -54,6 +65,11 @@ export const fingerboardFlat = step("outline.fingerboard", 3, (given: Fingerboar
         );
       }),
       ...stations.map((x) => note(`x ${x}`, x, across(x) + 2, "center")),
+      ...depths(given).map((text, i, all) => {
+        // Over the board from top to bottom for either hand, though a left-hand drawing is turned over.
+        const y = taper.end / 2 + 12 + 1.7 * letterHeight * (all.length - 1 - i);
+        return note(text, 0, hand === "left" ? -y - letterHeight : y, "left");
+      }),
       // Beyond the bass edge, in two rows by turns: the highest frets stand nearer to each other than a number is wide.
       ...(frets?.slots ?? []).map(({ x }, i) => {
         return note(`${i + 1}`, x, -across(x) - (i % 2 === 0 ? 2 : 6) - letterHeight, "center");
@@ -62,6 +78,18 @@ export const fingerboardFlat = step("outline.fingerboard", 3, (given: Fingerboar
   };
   return hand === "left" ? turnedOver(flat, "y") : flat;
 });
+
+/** What the depths of slots, dots and inlays are measured from: the surface over them isn't flat. */
+function depths({ frets, dots, inlays }: FingerboardInput): string[] {
+  const lowest = "UNDER THE LOWEST PLACE OF THE SURFACE OVER IT, ITS FLOOR LEVEL";
+  return [
+    ...(frets === null
+      ? []
+      : [`SLOTS ${frets.depth.toFixed(2)} DEEP SQUARE TO THE CURVED SURFACE, WHICH THEIR FLOORS FOLLOW`]),
+    ...(dots === null ? [] : [`DOTS: EACH BORE ${dots.depth.toFixed(2)} DEEP ${lowest}`]),
+    ...inlays.map(({ id, depth }) => `INLAY ${id.toUpperCase()}: RECESS ${depth.toFixed(2)} DEEP ${lowest}`),
+  ];
+}
 
 /** Each slot as a closed recess, as deep under the curved surface as its layer says. */
 function slotsOf(frets: FingerboardInput["frets"]): Flat["shapes"] {

@@ -10,7 +10,12 @@ export type FlatFile = {
   readonly part: string;
   readonly what: string;
   /** From where it is seen; a side view of a left-hand order is seen from the other side. */
-  readonly seenFrom: "front" | "tail" | "head's front" | { readonly right: string; readonly left: string };
+  readonly seenFrom:
+    | "front"
+    | "tail"
+    | "head's front"
+    | "core's front"
+    | { readonly right: string; readonly left: string };
   /** The specs that it is made for; all unless it says so. */
   readonly applies?: (spec: Spec) => boolean;
   readonly of: (model: Model, store: Store) => Answer<Flat>;

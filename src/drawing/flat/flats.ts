@@ -1,6 +1,8 @@
 import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
+import { boardFlats } from "./board-flats.ts";
 import { bridgeFlat } from "./bridge.ts";
+import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
@@ -13,9 +15,9 @@ import { wingFlats } from "./wing-flats.ts";
 export const flatFiles: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
-    what: "fingerboard outline with centreline, string lines and stations",
+    what: "fingerboard outline with centreline, string lines and stations, and what is let into its face",
     of: ({ spec, instrument }, store) => {
-      const { board, taper, layout, fretSlots } = instrument;
+      const { board, taper, layout, fretSlots, boardDots } = instrument;
       if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
       return store.answer(fingerboardFlat, {
         ...{ hand: spec.hand, path: board.path, taper, stringLength: dimensionOf(spec, "string.length") },
@@ -31,6 +33,10 @@ export const flatFiles: readonly FlatFile[] = [
           slots: fretSlots.slots.map(({ x, half }) => ({ x, half })),
         },
         inlays: madeInlays(instrument).map(({ id, recess, depth }) => ({ id, recess, depth })),
+        dots: boardDots && {
+          ...{ size: boardDots.size, depth: boardDots.depth },
+          list: boardDots.list.map(({ x, y }) => ({ x, y })),
+        },
       });
     },
   },
@@ -62,6 +68,8 @@ export const flatFiles: readonly FlatFile[] = [
       });
     },
   },
+  ...boardFlats,
+  ...bridgeFlats,
   ...inlayFlats,
   ...tailpieceFlats,
   ...neckFlats,

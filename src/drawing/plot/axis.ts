@@ -14,7 +14,7 @@ export type Axis = {
 };
 
 /** How far a tick stands out, what is kept to its number, and from numbers to the caption; mm on paper. */
-const tick = { long: 1.5, clear: 1.2, caption: 3 } as const;
+const tick = { long: 1.5, clear: 1.2, caption: 2.4 } as const;
 
 /** An axis from tick to tick, round all the values (at least one), in at most `count` steps. */
 export function axisOver(values: readonly number[], start: number, end: number, count: number): Axis {

@@ -1,45 +1,21 @@
-import { circle } from "../../geometry/circle.ts";
-import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
 import { step } from "../../step/step.ts";
-import { hatched } from "../sheet/hatch.ts";
-import { boxOf, lettering, textLength } from "../sheet/lettering.ts";
+import { boxOf } from "../sheet/lettering.ts";
 import { moved } from "../sheet/moved.ts";
-import { type Marks, type Sheet, type SheetText, together } from "../sheet/sheet.ts";
-import { spreadOut } from "../sheet/spread-out.ts";
-import { stroke } from "../sheet/strokes.ts";
+import { type Sheet, together } from "../sheet/sheet.ts";
+import type { BowAnglesPlotInput } from "./bow-angles-input.ts";
+import { bowCrown } from "./bow-crown.ts";
 import { type BowLine, bowLines } from "./bow-lines.ts";
-import { numberText } from "./number-text.ts";
+import { bowRanges } from "./bow-ranges.ts";
+import { degreesText } from "./degrees-text.ts";
 import { emptyPlot, said } from "./plot-paper.ts";
-
-/** Between which tilts of the bow: degrees of its line from level, positive where it falls to the treble side. */
-type Tilts = { readonly bass: number; readonly treble: number };
-
-/**
- * The crown as a circle and the strings' centres in the plane across the bridge, y to the treble side, mm; highest string first.
- * An inner string's `range` is the angle between the tilts at which the bow touches it alone; an outer string has none.
- */
-export type BowAnglesPlotInput = {
-  readonly hand: "right" | "left";
-  readonly crown: { readonly y: number; readonly z: number; readonly radius: number };
-  readonly strings: readonly {
-    readonly name: string;
-    readonly y: number;
-    readonly z: number;
-    readonly range: { readonly angle: number; readonly tilt: Tilts } | null;
-  }[];
-  readonly outermost: Tilts;
-};
 
 /** Paper to model; the largest at which half the crown is no wider than `widest` mm on paper, else the last. */
 const scales = [5, 4, 3, 2.5, 2, 1] as const;
 const widest = 72;
 
-/** How far past the outer strings the bow's lines end, how long a string's range is drawn, how high over the crown it is written; mm. */
+/** How far past the outer strings the bow's lines end, mm on paper. */
 const past = 18;
-const long = 21;
-const over = 20;
-const hatching = 0.8;
 
 /** The bow on the strings, seen from the tail: the tilts at which it changes strings, each inner string's range, the outermost tilts. */
 export const bowAnglesPlot = step("plot.bow-angles", 1, (given: BowAnglesPlotInput): Sheet => {
@@ -54,9 +30,9 @@ export const bowAnglesPlot = step("plot.bow-angles", 1, (given: BowAnglesPlotInp
   });
   const places = given.strings.map(onPaper);
   const view = together([
-    crownMarks(given, places, onPaper, scale),
+    bowCrown(given, places, onPaper, scale),
     ...bowLines(linesOf(given, places, side), half * scale + past),
-    rangesOf(given, places, side),
+    bowRanges(given, places, side),
   ]);
   const { minY, maxY } = boxOf(view);
   const middle = {
@@ -81,7 +57,7 @@ function linesOf(given: BowAnglesPlotInput, places: readonly Point[], side: 1 | 
   const line = (i: number, tilt: number, on: readonly number[]): BowLine => ({
     ...{ through: places[i]!, fall: side * tilt, touches: on.map((k) => places[k]!) },
     weight: on.length > 1 ? "edge" : "hidden",
-    words: `${on.map((k) => strings[k]!.name).join(", ")}${on.length > 1 ? "" : " MOST"} ${degrees(Math.abs(tilt))}`,
+    words: `${on.map((k) => strings[k]!.name).join(", ")}${on.length > 1 ? "" : " MOST"} ${degreesText(Math.abs(tilt))}`,
   });
   const changes = strings.flatMap(({ range }, i) => {
     if (range === null) return [];
@@ -91,83 +67,4 @@ function linesOf(given: BowAnglesPlotInput, places: readonly Point[], side: 1 | 
   });
   const last = strings.length - 1;
   return [...changes, line(0, outermost.treble, [0]), line(last, outermost.bass, [last])];
-}
-
-function degrees(value: number): string {
-  return `${numberText(value, 1)}°`;
-}
-
-function crownMarks(
-  { crown, strings }: BowAnglesPlotInput,
-  places: readonly Point[],
-  onPaper: (place: { readonly y: number; readonly z: number }) => Point,
-  scale: number,
-): Marks {
-  const reach = Math.max(...places.map(({ x }) => Math.abs(x))) + 4;
-  const radius = crown.radius * scale;
-  const centre = onPaper(crown);
-  const ends = [reach, -reach].map((x) =>
-    Math.atan2(Math.sqrt(radius ** 2 - (x - centre.x) ** 2), x - centre.x),
-  );
-  return {
-    lines: [
-      { weight: "outline", path: arcFrom(centre, radius, ends[0]!, ends[1]!) },
-      ...places.map((place) => ({ weight: "curve" as const, path: circle(place, 1.1) })),
-    ],
-    texts: strings.map(({ name }, i): SheetText => {
-      const [dx, dy] = [places[i]!.x - centre.x, places[i]!.y - centre.y];
-      const long = Math.hypot(dx, dy);
-      const place = { x: places[i]!.x - (6 * dx) / long, y: places[i]!.y - (6 * dy) / long };
-      return { ...said(name, place.x, place.y - lettering.title, "center"), height: lettering.title };
-    }),
-  };
-}
-
-/** An arc counter-clockwise between two directions, radians, less than half a circle. */
-function arcFrom(centre: Point, radius: number, from: number, to: number): Path {
-  const at = (angle: number) => ({
-    x: centre.x + radius * Math.cos(angle),
-    y: centre.y + radius * Math.sin(angle),
-  });
-  return {
-    closed: false,
-    points: [
-      { ...at(from), bulge: Math.tan((to - from) / 4) },
-      { ...at(to), bulge: 0 },
-    ],
-  };
-}
-
-/** Each inner string's range between its two tilts, on its treble side, with the angle over it at the end of a thin line. */
-function rangesOf({ strings }: BowAnglesPlotInput, places: readonly Point[], side: 1 | -1): Marks {
-  const inner = strings.flatMap(({ name, range }, i) => {
-    if (range === null) return [];
-    const [low, high] = [-range.tilt.treble, -range.tilt.bass].map((tilt) => (tilt * Math.PI) / 180);
-    const [from, to] = side === 1 ? [low!, high!] : [Math.PI - high!, Math.PI - low!];
-    const { x, y } = places[i]!;
-    const middle = (from + to) / 2;
-    const tip = { x: x + 0.7 * long * Math.cos(middle), y: y + 0.7 * long * Math.sin(middle) };
-    const arc = arcFrom(places[i]!, long, from, to);
-    const wedge = { closed: true, points: [...arc.points, { x, y, bulge: 0 }] };
-    return [{ arc, wedge, tip, words: `${name} ${degrees(range.angle)}` }];
-  });
-  const { height } = lettering;
-  const longest = Math.max(0, ...inner.map(({ words }) => textLength({ text: words, height })));
-  const spots = spreadOut(
-    inner.map(({ tip }) => tip.x),
-    longest + 3,
-  );
-  return together(
-    inner.map(({ arc, wedge, tip, words }, i): Marks => {
-      const foot = { x: spots[i]!, y: over - 1.2 };
-      return {
-        lines: [
-          ...hatched([wedge], hatching),
-          { weight: "dimension", path: arc },
-          stroke("extension", foot, tip),
-        ],
-        texts: [said(words, spots[i]!, over, "center")],
-      };
-    }),
-  );
 }

@@ -2,7 +2,7 @@ import { step } from "../../step/step.ts";
 import { lettering, textLength } from "../sheet/lettering.ts";
 import { type Marks, type Sheet, type SheetText, together } from "../sheet/sheet.ts";
 import { stroke } from "../sheet/strokes.ts";
-import { type Axis, axisOver, placeOn, uprightAxis } from "./axis.ts";
+import { axisOver, placeOn, uprightAxis } from "./axis.ts";
 import { bar, type Filling } from "./bar.ts";
 import { numberText } from "./number-text.ts";
 import { emptyPlot, said } from "./plot-paper.ts";
@@ -27,9 +27,18 @@ export const bridgeLoadPlot = step("plot.bridge-load", 1, ({ strings, all }: Bri
   const values = strings.flatMap(({ load, lean }) => [load, lean]);
   const axis = axisOver([0, ...values], frame.minY + 38, titleBox.minY - 12, 10);
   const pitch = (right - left) / strings.length;
-  const longest = Math.max(...values.map((value) => textLength(number(value, 0, 0))));
-  const aside = Math.max(wide / 2 + 1.5, longest / 2 + 0.8);
-  const columns = strings.map((string, i) => column(string, axis, left + pitch * (i + 0.5), aside));
+  const { written, aside } = wordingFor(values, pitch);
+  const columns = strings.map((string, i) => {
+    const [x, zero] = [left + pitch * (i + 0.5), placeOn(axis, 0)];
+    const bars = [one(string.load, "hatched", x - aside), one(string.lean, "open", x + aside)];
+    return together([{ lines: [], texts: [nameUnder(string.name, x, axis.start)] }, ...bars]);
+
+    function one(value: number, filling: Filling, x: number): Marks {
+      const end = placeOn(axis, value);
+      const words = said(written(value), x, value < 0 ? end - 1.8 - lettering.height : end + 1.5, "center");
+      return { lines: bar(x, wide, zero, end, filling), texts: [words] };
+    }
+  });
   const zero = placeOn(axis, 0);
   const sum = `LOAD ${numberText(all.load, 1)} N, LEAN ${numberText(all.lean, 1)} N`;
   const x = frame.minX + 4;
@@ -54,26 +63,22 @@ export const bridgeLoadPlot = step("plot.bridge-load", 1, ({ strings, all }: Bri
   };
 });
 
-function column(
-  { name, load, lean }: BridgeLoadPlotInput["strings"][number],
-  axis: Axis,
-  x: number,
-  aside: number,
-): Marks {
-  const under = { ...said(name, x, axis.start - 11, "center"), height: lettering.title };
-  return together([
-    { lines: [], texts: [under] },
-    one(load, axis, x - aside, "hatched"),
-    one(lean, axis, x + aside, "open"),
-  ]);
+/** How a force may be written at its bar, the fullest first: the axis has its unit too. */
+const wordings: readonly ((value: number) => string)[] = [
+  (value) => `${numberText(value, 1)} N`,
+  (value) => numberText(value, 1),
+  (value) => numberText(value, 0),
+];
+
+/** The fullest wording that leaves room for two numbers side by side, and how far each then stands from their middle, mm. */
+function wordingFor(values: readonly number[], pitch: number) {
+  const fits = wordings.map((written) => {
+    const longest = Math.max(...values.map((value) => textLength(said(written(value), 0, 0))));
+    return { written, aside: Math.max(wide / 2 + 1.5, longest / 2 + 0.8) };
+  });
+  return fits.find(({ aside }) => 4 * aside <= pitch) ?? fits.at(-1)!;
 }
 
-function one(value: number, axis: Axis, x: number, filling: Filling): Marks {
-  const end = placeOn(axis, value);
-  return { lines: bar(x, wide, placeOn(axis, 0), end, filling), texts: [number(value, x, end)] };
-}
-
-/** A bar's number, past its end. */
-function number(value: number, x: number, end: number): SheetText {
-  return said(`${numberText(value, 1)} N`, x, value < 0 ? end - 1.8 - lettering.height : end + 1.5, "center");
+function nameUnder(name: string, x: number, lowest: number): SheetText {
+  return { ...said(name, x, lowest - 11, "center"), height: lettering.title };
 }

@@ -13,10 +13,9 @@ export const plotFiles: readonly PlotFile[] = [
     what: "plot of each string's tension, with what is usual for it",
     of: ({ spec, forces }, store) =>
       store.answer(tensionPlot, {
-        strings: spec.strings.map(({ name, usual }, i) => ({
-          ...{ name, tension: forces.strings.tensions[i]! },
-          usual: usual && { least: usual.least, most: usual.most },
-        })),
+        strings: spec.strings.map(({ name, usual }, i) => {
+          return { name, tension: forces.strings.tensions[i]!, usual };
+        }),
       }),
   },
   {

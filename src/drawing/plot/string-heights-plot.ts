@@ -19,7 +19,7 @@ export type StringHeightsPlotInput = {
 const columns = 2;
 
 /** What a panel keeps on paper: for its upright axis, at its right, for the numbers under it, over its highest string; mm. */
-const room = { left: 18, right: 5, under: 7, over: 7 } as const;
+const room = { left: 20, right: 5, under: 7, over: 7 } as const;
 
 /** The least distance of two numbers on an upright axis, mm on paper. */
 const apart = 4.4;

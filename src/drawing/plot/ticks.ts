@@ -3,6 +3,9 @@ import { rounded } from "../../step/rounded.ts";
 /** The steps that ticks may have, times a power of ten. */
 const steps = [1, 2, 5] as const;
 
+/** Values nearer each other than they are keyed are one. */
+const same = 1e-6;
+
 /** Ticks a step apart, in rising order; `decimals` is how many each is written with. */
 export type Ticks = { readonly values: readonly number[]; readonly decimals: number };
 
@@ -13,7 +16,7 @@ export type Ticks = { readonly values: readonly number[]; readonly decimals: num
  */
 export function ticksOver(least: number, most: number, count: number): Ticks {
   if (!(most >= least) || count < 2) throw new RangeError(`no ticks from ${least} to ${most} by ${count}`);
-  if (most === least) return ticksOver(least, least + 1, count);
+  if (most - least < same) return ticksOver(least, least + 1, count);
   for (const { size, decimals } of sizes((most - least) / count)) {
     const first = Math.floor(rounded(least / size));
     const last = Math.ceil(rounded(most / size));

@@ -3,7 +3,7 @@ import type { Point } from "../../geometry/point.ts";
 import { facet, facetCounts } from "../../geometry/solid/facet.ts";
 import type { Section, Solid } from "../../geometry/solid/solid.ts";
 import { step } from "../../step/step.ts";
-import { sectionPath } from "./board-section.ts";
+import { boardSection } from "./board-section.ts";
 import { type BoardSurface, boardTop } from "./surface.ts";
 import { boardWidth } from "./taper.ts";
 
@@ -31,7 +31,7 @@ export const boardSolid = step(
       .filter((x, i) => i === 0 || x - places[i - 1]! > 1e-4)
       .map((x): Section => {
         return {
-          ...{ kind: "path", path: sectionPath(board, x, halfAt(rim, x)) },
+          ...{ kind: "path", path: boardSection(board, x, halfAt(rim, x)) },
           frame: {
             origin: { x, y: 0, z: 0 },
             ...{ u: { x: 0, y: 1, z: 0 }, v: { x: 0, y: 0, z: 1 }, w: { x: 1, y: 0, z: 0 } },

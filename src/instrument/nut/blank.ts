@@ -27,10 +27,8 @@ export type NutBlank = {
 
 /** The nut from the places of its strings: half of each string is sunk into the crown fitted through their centres. */
 export const nutBlank = step("nut.blank", 1, ({ width, allowance, strings }: NutInput): NutBlank => {
-  const fit = fitCircle(strings.map(({ y, z }) => ({ x: y, y: z })));
-  if (fit.kind !== "ok") throw new RangeError(`no crown through the strings: ${fit.kind}`);
-  const crown: Circle = { centre: fit.centre, radius: fit.radius };
-  const raised: Circle = { centre: fit.centre, radius: fit.radius + allowance };
+  const crown = nutCrown(strings);
+  const raised: Circle = { centre: crown.centre, radius: crown.radius + allowance };
   const notches = strings.map(({ y, z, diameter }) => ({ centre: { x: y, y: z }, radius: diameter / 2 }));
   const outline = (circle: Circle, cuts: typeof notches): Path => ({
     closed: true,
@@ -51,3 +49,10 @@ export const nutBlank = step("nut.blank", 1, ({ width, allowance, strings }: Nut
     }),
   };
 });
+
+/** The finished crown, fitted through the string centres: y and z, mm. Strings that lie on a line have none, and throw. */
+export function nutCrown(strings: readonly { readonly y: number; readonly z: number }[]): Circle {
+  const fit = fitCircle(strings.map(({ y, z }) => ({ x: y, y: z })));
+  if (fit.kind !== "ok") throw new RangeError(`no crown through the strings: ${fit.kind}`);
+  return { centre: fit.centre, radius: fit.radius };
+}

@@ -8,11 +8,19 @@ import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
 import type { TailpieceExits } from "./exits.ts";
 import { type TailpieceOutline, tailpieceOutline } from "./outline.ts";
+import { type TailpieceRoom, tailpieceRoom } from "./room.ts";
 import { type TailpieceSolidInput, tailpieceSolid } from "./solid.ts";
+import { type TailpieceWall, tailpieceWalls } from "./walls.ts";
 
-/** What is made of a tailpiece. Of one without an outline there is nothing to ask but that. */
+/** What is made of a tailpiece. Of one without an outline walls and solid can't be asked. */
 export type Tailpiece = {
   readonly tailpiece: TailpieceOutline;
+  /** The wood between its holes and from them to its edges. */
+  readonly tailpieceWalls: readonly TailpieceWall[];
+  /** What is free round it; of one without an outline, round the strings' exits. */
+  readonly tailpieceRoom: TailpieceRoom;
+  /** Under these no order may go, mm: what falls short of them can't be made, what falls short of what is set is a fault. */
+  readonly tailpieceLeast: { readonly wall: number; readonly clear: number };
   readonly tailpieceSolidInput: TailpieceSolidInput;
   readonly tailpieceSolid: Solid;
 };
@@ -48,6 +56,41 @@ export function tailpieceGetters(
         hole: { diameter: of("tailpiece.hole"), at: of("tailpiece.hole.at") },
       }).value;
     },
+    tailpieceWalls: () => {
+      const { path, end, strings, posts } = madeTailpiece(made());
+      const { start, slope } = made().core;
+      /** Half the core's width where something stands on its front. */
+      const half = (along: number) => {
+        const x = start + along * Math.cos((slope * Math.PI) / 180);
+        return (
+          of("core.width") / 2 + (x - of("string.length")) * Math.tan((of("core.taper") * Math.PI) / 180)
+        );
+      };
+      return store.answer(tailpieceWalls, {
+        ...{ path, end },
+        strings: strings.map(({ at }, i) => ({ name: spec.strings[i]!.name, at })),
+        posts: posts.map(({ id, at, size }) => ({ id, at, size, core: half(at.x) })),
+        ...{ spread: of("tailpiece.spread"), width: of("tailpiece.width"), length: of("tailpiece.length") },
+        ...{ hole: of("tailpiece.hole"), holeAt: of("tailpiece.hole.at"), wall: of("tailpiece.wall") },
+      }).value;
+    },
+    tailpieceRoom: () => {
+      const { tailpiece, exits } = made();
+      const foremost = Math.min(...exits.along);
+      const { foremost: start, end } = tailpiece.kind === "ok" ? tailpiece : { foremost, end: foremost };
+      return tailpieceRoom({
+        ...{ core: made().core, coreEnd: of("core.end") },
+        plate: { foremost: start, end, height: of("tailpiece.height"), thickness: of("tailpiece.thickness") },
+        bridge: {
+          ...{ stringLength: of("string.length"), top: made().crown.top },
+          ...{ tilt: of("bridge.tilt"), thickness: of("bridge.top.thickness") },
+        },
+      });
+    },
+    tailpieceLeast: () => ({
+      wall: spec.values["tailpiece.wall"]!.least,
+      clear: spec.values["tailpiece.clear"]!.least,
+    }),
     tailpieceSolidInput: () => {
       const { path, strings, posts } = madeTailpiece(made());
       return {

@@ -3,9 +3,13 @@ import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
+import { tailpieceSolidFile } from "./tailpiece-solid.ts";
 import { wingSolidFiles } from "./wing-solids.ts";
 
-const makers: readonly SolidFiles[] = [neckSolidFile, fingerboardSolidFile, wingSolidFiles, gaugeFiles];
+const makers: readonly SolidFiles[] = [
+  ...[neckSolidFile, fingerboardSolidFile, tailpieceSolidFile, wingSolidFiles],
+  gaugeFiles,
+];
 
 /** Every solid that a pack of this model holds. */
 export function solidFiles(model: Model): readonly SolidFile[] {

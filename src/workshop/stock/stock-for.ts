@@ -4,7 +4,7 @@ import { step } from "../../step/step.ts";
 import { type Way, waysOutOf } from "./ways.ts";
 
 /** The blank, the most boards that it may be glued up from, its woods, the best first, and the shop's boards; mm. */
-export type NeckStockInput = {
+export type StockInput = {
   readonly blank: Blank;
   readonly plies: number;
   readonly woods: readonly string[];
@@ -15,41 +15,37 @@ export type NeckStockInput = {
  * The board that the blank comes out of and how, or that there is none: then the way that misses least, or that the shop has
  * no board of these woods.
  */
-export type NeckStock =
+export type StockFound =
   | { readonly kind: "ok"; readonly way: Way }
   | { readonly kind: "too-small"; readonly nearest: Way }
   | { readonly kind: "no-wood" };
 
 /**
- * The board for the neck's blank, whose length always runs along the board's, that is along the grain.
+ * The board for a blank, whose length always runs along the board's, that is along the grain.
  *
  * Of the ways that miss nothing: the first wood, then the fewest plies, then the least of the board's section left over, then
  * the first name. Of those that miss something, the one that misses least in all, in the same order.
  */
-export const neckStock = step(
-  "neck.stock",
-  1,
-  ({ blank, plies, woods, boards }: NeckStockInput): NeckStock => {
-    const ways = woods
-      .flatMap((wood, rank) =>
-        boards
-          .filter((board) => board.wood === wood)
-          .flatMap((board) => waysOutOf(board, blank, plies))
-          .map((way) => ({ way, rank })),
-      )
-      .sort(
-        (a, b) =>
-          missing(a.way) - missing(b.way) ||
-          a.rank - b.rank ||
-          a.way.plies - b.way.plies ||
-          a.way.waste - b.way.waste ||
-          (a.way.board < b.way.board ? -1 : a.way.board > b.way.board ? 1 : 0),
-      );
-    const best = ways[0]?.way;
-    if (best === undefined) return { kind: "no-wood" };
-    return missing(best) === 0 ? { kind: "ok", way: best } : { kind: "too-small", nearest: best };
-  },
-);
+export const stockFor = step("blank.stock", 1, ({ blank, plies, woods, boards }: StockInput): StockFound => {
+  const ways = woods
+    .flatMap((wood, rank) =>
+      boards
+        .filter((board) => board.wood === wood)
+        .flatMap((board) => waysOutOf(board, blank, plies))
+        .map((way) => ({ way, rank })),
+    )
+    .sort(
+      (a, b) =>
+        missing(a.way) - missing(b.way) ||
+        a.rank - b.rank ||
+        a.way.plies - b.way.plies ||
+        a.way.waste - b.way.waste ||
+        (a.way.board < b.way.board ? -1 : a.way.board > b.way.board ? 1 : 0),
+    );
+  const best = ways[0]?.way;
+  if (best === undefined) return { kind: "no-wood" };
+  return missing(best) === 0 ? { kind: "ok", way: best } : { kind: "too-small", nearest: best };
+});
 
 function missing({ missing: { length, width, thickness } }: Way): number {
   return length + width + thickness;
