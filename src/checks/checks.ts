@@ -19,6 +19,7 @@ import { tailpieceClear } from "./tailpiece-clear.ts";
 import { tailpieceWall } from "./tailpiece-wall.ts";
 import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
+import { wingPin } from "./wing-pin.ts";
 
 /** Every check that there is. */
 export const checks: readonly Check[] = [
@@ -49,6 +50,7 @@ export const checks: readonly Check[] = [
   sawTight,
   sawLine("plan"),
   sawLine("side"),
+  wingPin,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -18,6 +18,7 @@ import {
   surfaceAtOdds,
 } from "./at-odds/strings.ts";
 import { tailpieceAtOdds } from "./at-odds/tailpiece.ts";
+import { wingsAtOdds } from "./at-odds/wings.ts";
 import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
@@ -38,6 +39,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[rodWallsAtOdds, pinWallsAtOdds],
+  wingsAtOdds,
 ];
 
 /**

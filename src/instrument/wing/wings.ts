@@ -1,11 +1,14 @@
+import { fromFrame } from "../../geometry/solid/frame.ts";
 import type { Solid } from "../../geometry/solid/solid.ts";
 import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type Spec, type SpecWing } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import type { Wall } from "../wall.ts";
 import { type WingJoint, wingJoint } from "./joint.ts";
 import { type WingOutline, wingOutline } from "./outline.ts";
+import { wingPinWalls } from "./pin-walls.ts";
 import { type WingPlace, wingPlace } from "./place.ts";
 import { type WingSolidInput, wingSolid } from "./solid.ts";
 
@@ -14,6 +17,7 @@ export type Wing = {
   readonly place: WingPlace;
   readonly outline: WingOutline;
   readonly joint: WingJoint;
+  readonly pinWalls: readonly Wall[];
   readonly solidInput: WingSolidInput;
   readonly solid: Solid;
 };
@@ -63,6 +67,12 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
         ...{ place, thickness, beside: outlined().beside, length: Math.hypot(...outlined().joint) },
         ...{ coreDepth: of("core.depth"), pins: wing.pins, pin },
       }).value,
+    pinWalls: () =>
+      store.answer(wingPinWalls, {
+        ...{ place, path: outlined().path, pins: made.joint.pins, pin, wall: own("pin.wall") },
+        // Where the core is narrowest: at the joint's head end, or its tail end if it tapers the other way.
+        coreWidth: 2 * Math.min(Math.abs(made.place.frame.origin.y), Math.abs(tailOf(made.joint).y)),
+      }).value,
     solidInput: () => ({
       ...{ place, over: outlined().over, thickness, arris: own("arris"), profile: wing.profile },
       ...{ pins: made.joint.pins, pin, reach: 2 * (own("length") + own("width")) },
@@ -70,4 +80,9 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
     solid: () => store.answer(wingSolid, made.solidInput).value,
   });
   return made;
+}
+
+/** The tail end of a joint line, in the core frame. */
+function tailOf({ face, length }: WingJoint) {
+  return fromFrame(face, length, 0, 0);
 }
