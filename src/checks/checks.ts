@@ -1,6 +1,12 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
 import { blankStock, boardBlankStock } from "./blank-stock.ts";
+import { bowAngle } from "./bow-angle.ts";
+import { bowBoard, bowClear } from "./bow-clear.ts";
+import { bridgeFriction } from "./bridge-friction.ts";
+import { bridgeResultant } from "./bridge-resultant.ts";
+import { bridgeShear } from "./bridge-shear.ts";
+import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
@@ -15,8 +21,11 @@ import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
 import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
+import { stringStrength } from "./string-strength.ts";
 import { tailpieceClear } from "./tailpiece-clear.ts";
 import { tailpieceWall } from "./tailpiece-wall.ts";
+import { tensionRange } from "./tension-range.ts";
+import { tensionTotal } from "./tension-total.ts";
 import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
 import { wingPin } from "./wing-pin.ts";
@@ -35,6 +44,8 @@ export const checks: readonly Check[] = [
   includedAngle,
   tailpieceWall,
   tailpieceClear,
+  ...[bridgeResultant, bridgeFriction, bridgeShear, tensionRange, tensionTotal, stringStrength],
+  ...[bowAngle, bowClear("bass"), bowClear("treble"), bowBoard("bass"), bowBoard("treble")],
   bendOverNut,
   splayOverNut,
   headWall,
@@ -42,6 +53,7 @@ export const checks: readonly Check[] = [
   stringPastPost,
   rodWall,
   pinClear,
+  bridgeSunk,
   blankStock,
   boardBlankStock,
   sawMissing,

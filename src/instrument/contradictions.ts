@@ -2,6 +2,7 @@ import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
 import { boardAtOdds } from "./at-odds/board.ts";
+import { bridgeFastenedAtOdds, bridgeFootAtOdds, bridgeSunkAtOdds } from "./at-odds/bridge.ts";
 import { dotsAtOdds } from "./at-odds/dots.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
@@ -19,6 +20,7 @@ import {
 } from "./at-odds/strings.ts";
 import { tailpieceAtOdds } from "./at-odds/tailpiece.ts";
 import { wingsAtOdds } from "./at-odds/wings.ts";
+import { wiresAtOdds } from "./at-odds/wires.ts";
 import type { Instrument } from "./instrument.ts";
 
 /** In the order in which the instrument is worked out: what rests on numbers that are wrong already is not asked. */
@@ -35,11 +37,10 @@ const looks: readonly Look[] = [
     inlaysAtOdds,
     dotsAtOdds,
     holesAtOdds,
-    tailpieceAtOdds,
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds],
-  wingsAtOdds,
+  ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wiresAtOdds, wingsAtOdds],
 ];
 
 /**
@@ -61,8 +62,11 @@ function problemOf(spec: Spec, { ids, place, found, allowed, hint }: Contradicti
   // The number of frets is asked for in the order and is no dimension.
   if (ids.includes("frets") && spec.frets !== null)
     return { code: "contradiction", position: spec.frets.position, name: "frets", found, allowed, hint };
+  const at = place === undefined ? undefined : spec.places[place];
+  if (ids.length === 0 && place !== undefined && at !== undefined)
+    return { code: "contradiction", position: at, name: place, found, allowed, hint };
   const changed = values.find(({ source }) => source === "order" || source === "command line");
   const { id, position } = changed ?? values[0]!;
-  const inDesign = changed === undefined && place !== undefined ? spec.places[place] : undefined;
+  const inDesign = changed === undefined ? at : undefined;
   return { code: "contradiction", position: inDesign ?? position, name: id, found, allowed, hint };
 }

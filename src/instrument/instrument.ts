@@ -4,6 +4,7 @@ import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import type { Blank } from "./blank.ts";
+import { type Bow, bowGetters } from "./bow/bow.ts";
 import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
@@ -30,6 +31,7 @@ import { type NutMade, nutGetters } from "./nut/nut.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
+import { type Wires, wireGetters } from "./strings/wires.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 import { type Wings, wingGetters } from "./wing/wings.ts";
@@ -43,6 +45,8 @@ export type Instrument = Head &
   Tailpiece &
   BridgeOnCore &
   NutMade &
+  Wires &
+  Bow &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -173,6 +177,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
+    ...wireGetters(spec, store),
+    ...bowGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

@@ -56,6 +56,42 @@ export const derived: readonly Derived[] = [
   { form: /^bridge\.radius$/, from: ["fingerboard.radius", "bridge.spread", "string.clearance.end.high"] },
   { form: /^bridge\.(top|height)$/, from: ["string.clearance.end.high", "fingerboard.radius", "core.slope"] },
   { form: /^bridge\.included-angle$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
+  {
+    form: /^(bridge|string\.[A-G][#b]?\d)\.(load|lean)$/,
+    from: ["tailpiece.height", "afterlength", "core.slope", "string.length"],
+  },
+  { form: /^bridge\.(side|load\.(bass|treble))$/, from: ["bridge.spread", "nut.gap", "tailpiece.spread"] },
+  {
+    form: /^bridge\.resultant$/,
+    from: ["bridge.tilt", "bridge.foot.thickness", "bridge.top.thickness", "core.slope"],
+  },
+  { form: /^bridge\.friction$/, from: ["core.slope", "tailpiece.height"] },
+  { form: /^bridge\.shear$/, from: ["core.slope", "tailpiece.height", "the saddle's screws"] },
+  {
+    form: /^string\.[A-G][#b]?\d\.stress$/,
+    from: ["string.length", "pitch.standard", "the string's mass per length and pitch"],
+  },
+  {
+    form: /^strings\.tension\.(total|spread|centre\.(nut|bridge))$/,
+    from: ["string.length", "the strings' masses per length and pitches"],
+  },
+  {
+    form: /^bow\.[A-G][#b]?\d\.(angle|tilt\.(bass|treble))$/,
+    from: ["bridge.spread", "fingerboard.radius", "string.clearance.end.high", "string.clearance.end.low"],
+  },
+  {
+    form: /^bow\.tilt\.(bass|treble)$/,
+    from: ["bridge.spread", "fingerboard.radius", "string.clearance.end.high", "string.clearance.end.low"],
+  },
+  {
+    form: /^bow\.clearance\.board\.(bass|treble)$/,
+    from: ["string.clearance.end.high", "string.clearance.end.low", "fingerboard.radius"],
+  },
+  {
+    form: /^bow\.(clearance|room)\.(bass|treble)$/,
+    from: ["core.slope", "core.drop", "core.width", "fingerboard.radius"],
+  },
+  { form: /^tailpiece\.(pull|lift)$/, from: ["tailpiece.height", "afterlength", "string.length"] },
   { form: /^tailpiece\.(angle|exit)$/, from: ["tailpiece.height", "afterlength", "core.slope"] },
   { form: /^tailpiece\.end$/, from: ["tailpiece.length", "afterlength", "tailpiece.height"] },
   { form: /^tailpiece\.gap$/, from: ["tailpiece.spread", "the strings' diameters"] },

@@ -79,20 +79,12 @@ function resolveOne(
     value: {
       ...{ name: own.name, semitones, diameter, mass },
       strength: weighed ? (stock?.strength?.is ?? null) : null,
-      usual: usualOf(stock, pitch),
       marks: {
         diameter: own.diameter === undefined ? (stock?.diameter.mark ?? "") : "M",
         mass: weighed ? (stock?.mass?.mark ?? stock?.tension?.mark ?? "") : "M",
       },
     },
   };
-}
-
-/** What is usual for a known string holds for its own pitch alone. */
-function usualOf(stock: StringsFile["violin"][number] | undefined, pitch: string): SpecString["usual"] {
-  if (stock?.usual === undefined || pitch !== stock.pitch) return null;
-  const { least, most, mark } = stock.usual;
-  return { least, most, mark };
 }
 
 /** A string's mass per length, g/m: the order's own figure, or the known string's; from the maker's tension where that is given. */
@@ -142,4 +134,13 @@ export function askedStrings(
 ): Asked[] {
   if (typeof strings === "number") return ofDesign.map((string) => ({ string, position: at() }));
   return strings.map((string, i) => ({ string, position: at(i) }));
+}
+
+/** Where each string is asked for, by `strings.NAME`. */
+export function stringPlaces(asked: readonly Asked[]): { readonly [place: string]: Position } {
+  return Object.fromEntries(
+    asked.map(({ string, position }) => {
+      return [`strings.${typeof string === "string" ? string : string.name}`, position];
+    }),
+  );
 }

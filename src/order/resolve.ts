@@ -9,7 +9,7 @@ import { type Checked, commandLine, type Position, type Problem, quoted } from "
 import { type ReadFile, readAs } from "./read.ts";
 import type { Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
-import { askedStrings, resolveStrings } from "./resolve-strings.ts";
+import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
 import { type DesignFile, designFile } from "./schema/design.ts";
 import { type OrderFile, orderFile } from "./schema/order.ts";
@@ -103,6 +103,7 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
       ...{ frets: frets.value, ...features.value, shop: shop.data },
+      places: { ...features.value.places, ...stringPlaces(asked) },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,
         position: order.written.at(["overrule", i, "check"]),

@@ -31,8 +31,6 @@ export type SpecString = {
   readonly diameter: number;
   readonly mass: number;
   readonly strength: number | null;
-  /** The tensions that are usual for this string of its voice, N, where that is known. */
-  readonly usual: { readonly least: number; readonly most: number; readonly mark: string } | null;
   readonly marks: { readonly diameter: string; readonly mass: string };
 };
 
@@ -124,7 +122,7 @@ export type Spec = {
   readonly tailpieceFace: SpecFace;
   /** None on an instrument whose body is in one piece. */
   readonly wings: { readonly [side in Side]: SpecWing } | null;
-  /** Where edges and holes stand in the design, by the face's path and their id, for whoever finds one at fault. */
+  /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
   readonly overrule: readonly Overrule[];

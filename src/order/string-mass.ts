@@ -13,6 +13,14 @@ export function massFromTension({ is, at, a4 = concertA4 }: TensionAt, semitones
 }
 
 /**
+ * Tension, N, of a string at pitch: T = mu (2 L f)² (Mersenne's law), from its mass per length, g/m, the string length, mm, and
+ * its frequency, Hz.
+ */
+export function tensionFromMass(mass: number, stringLength: number, pitch: number): number {
+  return (mass / 1000) * ((2 * stringLength * pitch) / 1000) ** 2;
+}
+
+/**
  * The density, kg/m³, of a string that filled its round section: diameter mm, mass per length g/m.
  */
 export function meanDensity(diameter: number, mass: number): number {

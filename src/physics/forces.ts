@@ -2,11 +2,12 @@ import type { Instrument } from "../instrument/instrument.ts";
 import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
+import { type BridgeForces, bridgeForceGetters } from "./bridge-forces.ts";
 import { type SideAngles, sideAngles } from "./side-angles.ts";
 import { stringTensions, type Tensions } from "./tension.ts";
 
 /** What the strings do to the instrument, worked out when asked for. */
-export type Forces = { readonly strings: Tensions; readonly angles: SideAngles };
+export type Forces = BridgeForces & { readonly strings: Tensions; readonly angles: SideAngles };
 
 /** The forces of a spec's strings on its instrument. Each getter is one step, answered by the store. */
 export function forces(spec: Spec, instrument: Instrument, store: Store): Forces {
@@ -23,6 +24,7 @@ export function forces(spec: Spec, instrument: Instrument, store: Store): Forces
         rises: instrument.runs.angles,
         falls: instrument.exits.angles,
       }).value,
+    ...bridgeForceGetters(spec, instrument, store, () => own),
   });
   return own;
 }

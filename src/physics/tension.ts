@@ -1,4 +1,5 @@
 import { frequency } from "../order/pitch.ts";
+import { tensionFromMass } from "../order/string-mass.ts";
 import { step } from "../step/step.ts";
 
 /** String length in mm; the pitch standard, the frequency of A4 in Hz; per string the pitch in semitones above A4 and the mass per length in g/m. */
@@ -19,7 +20,7 @@ export const stringTensions = step(
     const pitches = strings.map(({ semitones }) => frequency(semitones, a4));
     return {
       pitches,
-      tensions: strings.map(({ mass }, i) => (mass / 1000) * ((2 * stringLength * pitches[i]!) / 1000) ** 2),
+      tensions: strings.map(({ mass }, i) => tensionFromMass(mass, stringLength, pitches[i]!)),
     };
   },
 );

@@ -5,8 +5,10 @@ import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
 import { boardDimensions } from "./board-dimensions.ts";
+import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
@@ -22,6 +24,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...inlayDimensions(spec), ...neckDimensions],
     ...[...tailpieceDimensions(spec), ...wingDimensions(spec)],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
+    ...[...forceDimensions(spec), ...bowDimensions(spec)],
   ];
 }
 

@@ -29,7 +29,7 @@ describe("the checks of the tailpiece", () => {
       "holes near each other",
       "thrift",
       7,
-      { "tailpiece.spread": 28 },
+      { "tailpiece.spread": 28, "tailpiece.width": 53 },
       "tailpiece.wall",
       /holes of \w+ and \w+/,
     ],
@@ -61,7 +61,7 @@ describe("the checks of the tailpiece", () => {
   });
 
   it("count the wood between two strings' holes as they lie, drawn together behind the exits", () => {
-    const spec = stretched("thrift", 7, { "tailpiece.spread": 28 });
+    const spec = stretched("thrift", 7, { "tailpiece.spread": 28, "tailpiece.width": 53 });
     const { instrument } = modelOf(spec, memoryStore());
     const plate = instrument.tailpiece;
     if (plate.kind !== "ok") throw new Error(plate.kind);

@@ -17,6 +17,7 @@ import { reportFor } from "../../src/pack/report-for.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { designs, everyCount, frettedSpec, specOf } from "../samples.ts";
+import { plainBow } from "./plain-bow.ts";
 
 const spans = fc.tuple(
   fc.double({ min: -500, max: 500, noNaN: true }),
@@ -116,9 +117,9 @@ function spoiled(plot: Sheet): readonly [Sheet, Sheet] {
   ];
 }
 
-describe("labels of plots", () => {
-  const clear = { pairs: 0, outside: 0 };
+const clear = { pairs: 0, outside: 0 };
 
+describe("labels of plots", () => {
   it("keep apart and in the frame at both ends of what a design allows", () => {
     const ids = [
       ...["fingerboard.scoop.high", "fingerboard.scoop.low", "fingerboard.length", "string.length"],
@@ -186,27 +187,21 @@ describe("labels of plots", () => {
   });
 });
 
-describe("the bow's plot, from plain numbers", () => {
-  /** Strings round a circle of 43, some degrees apart, the whole turned by a lean. */
-  function crownOf(count: number, apart: number, lean: number) {
-    const at = (i: number) => ((90 - ((count - 1) / 2 - i) * apart - lean) * Math.PI) / 180;
-    const names = ["E5", "A4", "D4", "G3", "C3", "F2", "Bb1"];
-    const tilt = (i: number) => 90 - ((at(i) + at(i + 1)) / 2) * (180 / Math.PI);
-    const strings = Array.from({ length: count }, (_, i) => {
-      const inner = i > 0 && i < count - 1;
-      const range = inner ? { angle: apart, tilt: { treble: tilt(i - 1), bass: tilt(i) } } : null;
-      return { name: names[i]!, y: 43 * Math.cos(at(i)), z: 43 * Math.sin(at(i)), range };
-    });
-    const outermost = { treble: tilt(0) + apart, bass: tilt(count - 2) - apart };
-    return { crown: { y: 0, z: 0, radius: 43 }, strings, outermost };
-  }
+it("the tension's plot says where no range is known", () => {
+  const spec = specOf("sedge", "[E5, A4, D4, { name: F3, pitch: F3, diameter: 0.9 mm, mass: 4 g/m }]");
+  const store = memoryStore();
+  const texts = plotFiles[0]!.of(modelOf(spec, store), store).value.texts.map(({ text }) => text);
+  expect(texts.filter((text) => text === "NO RANGE")).toHaveLength(1);
+  expect(texts.filter((text) => text.includes(" TO "))).toHaveLength(3 + 1);
+});
 
+describe("the bow's plot, from plain numbers", () => {
   it("keeps its labels apart and in the frame for 4 to 7 strings, steep and flat, leaning either way", () => {
     for (const count of [4, 5, 6, 7]) {
       for (const apart of [8, 10, 12, 14]) {
         for (const lean of [-5, -2.5, 0, 2.5, 5]) {
           for (const hand of ["right", "left"] as const) {
-            const { pairs, outside } = crowded(bowAnglesPlot.work({ hand, ...crownOf(count, apart, lean) }));
+            const { pairs, outside } = crowded(bowAnglesPlot.work({ hand, ...plainBow(count, apart, lean) }));
             expect({ count, apart, lean, pairs, outside }).toEqual({
               count,
               apart,
@@ -220,8 +215,18 @@ describe("the bow's plot, from plain numbers", () => {
     }
   });
 
+  it("draws a string that lies under the line through its neighbours, and says that its range is under 0", () => {
+    const given = plainBow(4, 12, 0);
+    const strings = given.strings.map((string, i) =>
+      i === 1 ? { ...string, range: { angle: -1.5, tilt: { treble: 10, bass: 11.5 } } } : string,
+    );
+    const plot = bowAnglesPlot.work({ hand: "right", ...given, strings });
+    expect(plot.texts.map(({ text }) => text)).toContain("A4 -1.5°");
+    expect(crowded(plot)).toMatchObject(clear);
+  });
+
   it("is mirrored for a left hand, words and numbers kept", () => {
-    const given = crownOf(5, 12, 3);
+    const given = plainBow(5, 12, 3);
     const [right, left] = (["right", "left"] as const).map((hand) => bowAnglesPlot.work({ hand, ...given }));
     expect(left!.texts.map(({ text }) => text).sort()).toEqual(right!.texts.map(({ text }) => text).sort());
     const middle = (right!.frame.minX + right!.frame.maxX) / 2;

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { findings } from "../../src/checks/checks.ts";
+import { flatFiles } from "../../src/drawing/flat/flats.ts";
+import { extentsOf } from "../../src/geometry/measure.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import { fretGaps } from "../../src/instrument/fingerboard/fret-gaps.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
@@ -8,7 +10,8 @@ import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
-import { frettedSpec, specOf } from "../samples.ts";
+import { ownBoard } from "../own-board.ts";
+import { frettedSpec, orderText, resolved, sampleText, specOf } from "../samples.ts";
 
 const counts = [4, 5, 6, 7];
 
@@ -41,42 +44,31 @@ describe("frets", () => {
     (count) => {
       const spec = frettedSpec(count);
       const all = numbers(spec);
-      for (const [i, { name, diameter }] of spec.strings.entries()) {
-        const along = (x: number) => {
-          const [nut, bridge] = [all[`string.${name}.offset.nut`]!, all[`string.${name}.offset.bridge`]!];
-          return { y: nut + ((bridge - nut) * x) / 328, x };
+      const of = (id: string) => all[id]!;
+      const own = ownBoard(spec, all);
+      const [crown, length] = [of("fret.crown.height"), own.length];
+      for (const [i, { name }] of spec.strings.entries()) {
+        const share = i / (spec.count - 1);
+        const clearance = (where: "nut" | "end") => {
+          const [high, low] = [of(`string.clearance.${where}.high`), of(`string.clearance.${where}.low`)];
+          return high + (low - high) * share;
         };
-        // The board under an outer string runs straight but for the scoop; at its ends it is the circle through its edges.
-        const at = (x: 0 | 270) => {
-          const [r, edge] = [all["fingerboard.radius"]!, all["fingerboard.edge"]!];
-          const half = all[x === 0 ? "fingerboard.width.nut" : "fingerboard.width.end"]! / 2;
-          return edge + Math.sqrt(r ** 2 - along(x).y ** 2) - Math.sqrt(r ** 2 - half ** 2);
-        };
-        expect(all[`string.${name}.fret.first`]).toBeGreaterThanOrEqual(0.15);
-        expect(all[`string.${name}.fret.least`]).toBeGreaterThan(0);
-        if (i > 0 && i < spec.count - 1) continue;
-        const side = i === 0 ? "high" : "low";
-        const scoop = all[`fingerboard.scoop.${side}`]!;
-        const crown = all["fret.crown.height"]!;
-        const top = (x: number) => {
-          const t = x / 270;
-          return at(0) * (1 - t) + at(270) * t - 4 * t * (1 - t) * scoop + crown;
-        };
-        const [start, end] = [0, 270].map((x) => {
-          const gap = all[`string.clearance.${x === 0 ? "nut" : "end"}.${side}`]!;
-          return at(x as 0 | 270) + crown + gap;
-        }) as [number, number];
-        const bottom = (x: number) => start + ((end - start) * x) / 270;
-        const fret = (n: number) => all[`fret.${n}`]!;
-        expect(all[`string.${name}.fret.first`]).toBeCloseTo(bottom(fret(1)) - top(fret(1)), 5);
+        // The frets' tops under this string, and its underside, straight through its clearances at the board's ends.
+        const top = (x: number) => own.top(x, own.across(name, x)) + crown;
+        const [start, end] = [top(0) + clearance("nut"), top(length) + clearance("end")];
+        const under = (x: number) => start + ((end - start) * x) / length;
+        const frets = Array.from({ length: 24 }, (_, n) => 328 * (1 - 2 ** (-(n + 1) / 12)));
+        const first = under(frets[0]!) - top(frets[0]!);
         let least = Number.POSITIVE_INFINITY;
-        for (let n = 1; n < 24; n++)
-          for (let m = n + 1; m <= 24; m++) {
-            const rise = (bottom(328) - top(fret(n))) / (328 - fret(n));
-            least = Math.min(least, top(fret(n)) + rise * (fret(m) - fret(n)) - top(fret(m)));
+        for (const [n, x] of frets.entries())
+          for (const higher of frets.slice(n + 1)) {
+            const rise = (under(328) - top(x)) / (328 - x);
+            least = Math.min(least, top(x) + rise * (higher - x) - top(higher));
           }
-        expect(all[`string.${name}.fret.least`]).toBeCloseTo(least, 5);
-        expect(diameter).toBeGreaterThan(0);
+        expect(of(`string.${name}.fret.first`), name).toBeCloseTo(first, 5);
+        expect(of(`string.${name}.fret.least`), name).toBeCloseTo(least, 5);
+        expect(first, name).toBeGreaterThanOrEqual(0.15);
+        expect(least, name).toBeGreaterThan(0);
       }
     },
   );
@@ -84,10 +76,15 @@ describe("frets", () => {
   it("keep order and stay in the board at random valid settings", () => {
     const value = fc.integer({ min: 325, max: 330 });
     const random = fc.tuple(fc.constantFrom(...counts), value, fc.integer({ min: 1, max: 24 }));
+    let [built, skipped] = [0, 0];
     fc.assert(
       fc.property(random, ([count, length, frets]) => {
         const spec = frettedSpec(count, `set:\n  string.length: ${length} mm\n`, frets);
-        if (problemsOf(spec).length > 0) return;
+        if (problemsOf(spec).length > 0) {
+          skipped++;
+          return;
+        }
+        built++;
         const all = numbers(spec);
         const places = Array.from({ length: frets }, (_, i) => all[`fret.${i + 1}`]!);
         const apart = places.map((x, i) => x - (places[i - 1] ?? 0));
@@ -99,7 +96,49 @@ describe("frets", () => {
       }),
       { seed: 436, numRuns: 25 },
     );
+    expect(built + skipped).toBeGreaterThanOrEqual(25);
+    expect(built).toBeGreaterThan(4 * skipped);
   });
+
+  it.each(counts)(
+    "of %i strings in slots from edge to edge leave the least wood at the board's edges",
+    (count) => {
+      const blind = frettedSpec(count);
+      const through: Spec = { ...blind, frets: { ...blind.frets!, slots: "through" } };
+      const all = numbers(through);
+      const own = ownBoard(through, all);
+      /** Down from the surface at an end of a slot, square to it, the floor: a circle about the same middle. */
+      const floor = (x: number, y: number) => {
+        const { y: my, z: mz } = own.middle(x);
+        return mz + Math.sqrt((own.radius(x) - all["fret.slot.depth"]!) ** 2 - (y - my) ** 2);
+      };
+      const ends = (edge: number) =>
+        Array.from({ length: 24 }, (_, n) => all[`fret.${n + 1}`]!).flatMap((x) =>
+          [-1, 1].map((side) => floor(x, side * (own.half(x) - edge))),
+        );
+      expect(all["fret.slot.left"]).toBeCloseTo(Math.min(...ends(0)), 5);
+      expect(numbers(blind)["fret.slot.left"]).toBeCloseTo(Math.min(...ends(all["fret.slot.edge"]!)), 5);
+      expect(all["fret.slot.left"]!).toBeLessThan(numbers(blind)["fret.slot.left"]!);
+      // Their drawing reaches the board's edges at their middles; blind ones stay inside by the wood left there.
+      for (const [spec, short] of [
+        [through, 0],
+        [blind, all["fret.slot.edge"]!],
+      ] as const) {
+        const { shapes } = flatFiles
+          .find(({ name }) => name === "fingerboard")!
+          .of(modelOf(spec, memoryStore()), memoryStore()).value;
+        const slots = shapes.filter(({ layer }) => layer.startsWith("RECESS-"));
+        expect(slots).toHaveLength(24);
+        for (const [n, { path }] of slots.entries()) {
+          const { minY, maxY } = extentsOf([path])!;
+          const half = own.half(all[`fret.${n + 1}`]!) - short;
+          expect(maxY).toBeCloseTo(half, 5);
+          expect(minY).toBeCloseTo(-half, 5);
+        }
+      }
+      expect(problemsOf(through)).toEqual([]);
+    },
+  );
 
   it("keep every number for the left hand", () => {
     expect(numbers(frettedSpec(5, "", 24, { hand: "left" }))).toEqual(numbers(frettedSpec(5)));
@@ -112,15 +151,48 @@ describe("frets", () => {
 
 describe("planted faults in frets", () => {
   const five = frettedSpec(5);
-  it("find strings too low over the first fret", () => {
-    expect(status(five, "fret.open")).toBe("pass");
-    expect(status(forced(five, { "string.clearance.nut.high": -0.05 }), "fret.open")).toBe("refuse");
+
+  /** Thrift as another designer might have ranged it: each range reaches down to what the program itself allows. */
+  const loose = sampleText("designs", "thrift.yaml").replaceAll(
+    /(string\.clearance\.(?:nut|end)\.(?:high|low)|fingerboard\.scoop\.(?:high|low)|fret\.clear): \{ (value: [^,]+), least: [^,]+, most: [^,]+,/g,
+    (_, id, value) => `${id}: { ${value}, least: ${id.includes("scoop") ? 0 : 0.05} mm, most: 9 mm,`,
+  );
+
+  /** What is read of an order of that design, as a person would write it: no number stands where the program would refuse it. */
+  function ordered(set: Record<string, number>): Spec {
+    const lines = Object.entries(set).map(([id, value]) => `  ${id}: ${value} mm\n`);
+    const text = orderText("thrift", 5, `set:\n${lines.join("")}`).replace(
+      "frets: none",
+      "frets: { count: 24 }",
+    );
+    const spec = resolved(text, {}, { designs: { thrift: loose } });
+    if (!spec.ok) throw new Error(JSON.stringify(spec.problems));
+    expect(problemsOf(spec.value)).toEqual([]);
+    return spec.value;
+  }
+
+  it("find strings too low over the first fret, in an order that can be written", () => {
+    expect(status(ordered({ "string.clearance.nut.high": 0.2 }), "fret.open")).toBe("pass");
+    const low = { "string.clearance.nut.high": 0.05, "string.clearance.end.high": 0.3 };
+    expect(status(ordered(low), "fret.open")).toBe("refuse");
+    expect(status(ordered({ "fret.clear": 0.5 }), "fret.open")).toBe("refuse");
   });
 
-  it("find strings that lie on a higher fret when stopped", () => {
-    expect(status(five, "fret.stopped")).toBe("pass");
-    const low = { "string.clearance.end.high": -0.3, "fingerboard.scoop.high": 0 };
-    expect(status(forced(five, low), "fret.stopped")).toBe("refuse");
+  it("find strings that lie on a higher fret when stopped, in an order that can be written", () => {
+    expect(status(ordered({ "string.clearance.end.high": 2 }), "fret.stopped")).toBe("pass");
+    // A string that falls toward the board's end comes to lie under the frets' line before the bridge.
+    const falls = {
+      "string.clearance.nut.high": 0.9,
+      "string.clearance.end.high": 0.05,
+      "fingerboard.scoop.high": 0,
+    };
+    expect(status(ordered(falls), "fret.stopped")).toBe("refuse");
+    const hardly = {
+      "string.clearance.nut.high": 0.2,
+      "string.clearance.end.high": 0.2,
+      "fingerboard.scoop.high": 0,
+    };
+    expect(status(ordered(hardly), "fret.stopped")).toBe("attend");
   });
 
   it("find crowns 0.5 higher under unchanged strings", () => {

@@ -121,6 +121,42 @@ describe("inlays", () => {
     expect(problemsOf(forced(sedge, { "inlay.cutter": would + 0.1 }))).toHaveLength(1);
   });
 
+  it("keep clear of each other, told at the later one's place in the design", () => {
+    const [leaf] = sedge.inlays;
+    const position = { file: "sedge.yaml", line: 999, column: 5 };
+    const with2 = (x: number, y: number, more: Partial<typeof leaf> = {}): Spec => ({
+      ...sedge,
+      inlays: [leaf!, { ...leaf!, ...more, id: "second", at: { x, y } }],
+      places: { ...sedge.places, "inlay.second": position },
+    });
+    const there = leaf!.at.x;
+    for (const [x, y] of [
+      [there, 0],
+      [there + 10, 0],
+      [there + 17.7, 0],
+      [there, 5],
+    ] as const) {
+      const problems = problemsOf(with2(x, y));
+      expect(problems).toHaveLength(1);
+      expect(problems[0]!.found).toMatch(/inlay second in inlay leaf|of wood between inlays leaf and second/);
+      expect(problems[0]!.position).toEqual(position);
+    }
+    expect(problemsOf(with2(there + 17.7, 0))[0]!.found).toMatch(/in inlay leaf/);
+    expect(problemsOf(with2(there + 18.2, 0))[0]!.found).toMatch(/0\.2 mm of wood between/);
+    expect(problemsOf(with2(there + 18.8, 0))).toEqual([]);
+    // Wholly inside, without an edge in common.
+    const { face } = leaf!;
+    const small = (p: readonly [number, number]) => [p[0] / 3, p[1] / 3] as const;
+    const edges = face.edges.map((edge) => ({
+      ...edge,
+      to: edge.to && small(edge.to),
+      through: edge.through.map(small),
+    }));
+    const within = with2(there, 0, { face: { ...face, along: face.along / 3, out: face.out / 3, edges } });
+    const cut = forced(within, { "inlay.cutter": 0.5 });
+    expect(problemsOf(cut)[0]!.found).toMatch(/inlay second in inlay leaf/);
+  });
+
   it("keep clear of the frets' slots", () => {
     const thrift = frettedSpec(5, "", 12);
     const own = Object.entries(sedge.values).filter(([id]) => id.startsWith("inlay."));

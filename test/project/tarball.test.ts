@@ -53,7 +53,7 @@ describe("the packed and installed tarball", () => {
     const names = readdirSync(here, { recursive: true, encoding: "utf8" }).filter((name) =>
       name.includes("."),
     );
-    expect(names.length).toBe(33);
+    expect(names.length).toBe(41);
     for (const name of names) expect(readFileSync(join(there, name))).toEqual(readFileSync(join(here, name)));
   });
 

@@ -8,8 +8,11 @@ import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
+import { memoryStore } from "../../src/step/store.ts";
+import { modelOf } from "../../src/workshop/model.ts";
 import { parts } from "../geometry/solid/parts.ts";
 import { known } from "../geometry/solid/recipes.ts";
+import { frettedSpec, specOf } from "../samples.ts";
 import { admesh, describeWith } from "./tool.ts";
 
 let kernel: Kernel;
@@ -52,9 +55,26 @@ function written(solid: Solid) {
   return { made: made.mesh, bytes: stlWrite(made.mesh) };
 }
 
+/** Finished fingerboards, with all that is let into them: slots that cross from edge to edge, dots, an inlay, a cone. */
+function boards(): { readonly name: string; readonly solid: Solid }[] {
+  const fretted = frettedSpec(7);
+  const specs = {
+    "fretted board": fretted,
+    "board slotted from edge to edge": {
+      ...fretted,
+      frets: { ...fretted.frets!, slots: "through" as const },
+    },
+    "board with an inlay": specOf("sedge", 5),
+    "board that is a cone": specOf("bulrush", 5),
+  };
+  return Object.entries(specs).map(([name, spec]) => {
+    return { name, solid: modelOf(spec, memoryStore()).instrument.boardSolid };
+  });
+}
+
 describeWith(admesh, "every named solid, opened by admesh", () => {
   describe("admesh finds nothing to mend in", () => {
-    test.each([...known, ...parts])("$name", ({ solid }) => {
+    test.each([...known, ...parts, ...boards()])("$name", ({ solid }) => {
       const { made, bytes } = written(solid);
       const { numbers, text } = report(bytes);
       expect(text).toContain("Binary STL");

@@ -5,44 +5,19 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { plotFiles } from "../../src/drawing/plot/plots.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { plotPackFile } from "../../src/pack/plot-pack-file.ts";
+import { usualTension } from "../../src/physics/usual-tension.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import { designs, everyCount, frettedSpec, specOf } from "../samples.ts";
+import { type BarsRead, type BowRead, differences, type Panel } from "./plot-read.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
-type Bars = {
-  readonly bars: readonly {
-    readonly name: string;
-    readonly from: number;
-    readonly to: number;
-    readonly says: readonly string[];
-    readonly hatched: boolean;
-  }[];
-  readonly ranges: readonly {
-    readonly name: string;
-    readonly least: number;
-    readonly most: number;
-    readonly says: readonly string[];
-  }[];
-};
-type Panel = {
-  readonly name: string;
-  readonly hollow: number;
-  readonly length: number;
-  readonly board: number;
-  readonly nut: number;
-  readonly bridge: number;
-  readonly end: number;
-  readonly middle: { readonly x: number; readonly string: number; readonly board: number };
-  readonly frets: readonly (readonly [x: number, high: number])[];
-  readonly says: readonly number[];
-};
 type Read = {
   readonly words: readonly string[];
   readonly unreadable?: string;
   readonly panels: readonly Panel[];
-} & Bars;
+} & BarsRead;
 type Faults = { readonly faults: readonly (readonly string[])[]; readonly texts: readonly unknown[] };
 
 const hands = ["right", "left"] as const;
@@ -132,13 +107,43 @@ describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etre
         expect(says).toEqual([`${tension.toFixed(1)} N`]);
         expect(hatched).toBe(true);
       }
-      const usual = spec.strings.flatMap(({ name, usual }) => (usual === null ? [] : [{ name, ...usual }]));
+      const usual = spec.strings.map(({ name, semitones }) => {
+        return { name, ...usualTension(spec.voice, semitones)! };
+      });
       expect(ranges.map(({ name }) => name)).toEqual(usual.map(({ name }) => name));
       for (const [i, { least, most, says }] of ranges.entries()) {
         expect(least).toBeCloseTo(usual[i]!.least, 3);
         expect(most).toBeCloseTo(usual[i]!.most, 3);
         expect(says).toEqual([`${usual[i]!.least} TO ${usual[i]!.most} N`]);
       }
+    }
+  });
+
+  it("mark for a violin's and a cello's strings what the trade notes have for them", () => {
+    const told = (id: string) => read[`${id}.tension`]!.ranges.map(({ says }) => says[0]);
+    const violin = ["70 TO 82 N", "50 TO 62 N", "40 TO 52 N", "42 TO 50 N", "42 TO 60 N"];
+    expect(told("sedge-5-right")).toEqual(violin);
+    expect(told("bulrush-4-left")).toEqual(["150 TO 180 N", "125 TO 150 N", "115 TO 140 N", "100 TO 140 N"]);
+  });
+
+  it("stand each string's load on the bridge, and its lean beside it, with both sums in words", () => {
+    for (const { id, spec } of every) {
+      const number = numbersOf(models.get(id)!);
+      const { bars, words } = read[`${id}.bridge-load`]!;
+      const wanted = spec.strings.flatMap(({ name }) => [
+        { name, hatched: true, force: number(`string.${name}.load`) },
+        { name, hatched: false, force: number(`string.${name}.lean`) },
+      ]);
+      expect(bars).toHaveLength(wanted.length);
+      for (const [i, { name, hatched, to, says }] of bars.entries()) {
+        expect({ name, hatched }).toEqual({ name: wanted[i]!.name, hatched: wanted[i]!.hatched });
+        expect(Math.abs(to - wanted[i]!.force), `${id} ${name}`).toBeLessThan(0.001);
+        expect(says).toHaveLength(1);
+        expect(Math.abs(Number.parseFloat(says[0]!) - wanted[i]!.force)).toBeLessThan(0.0501);
+      }
+      const sums = words.map((text) => /LOAD (-?[\d.]+) N, LEAN (-?[\d.]+) N/.exec(text)).find(Boolean)!;
+      expect(Math.abs(Number(sums[1]) - number("bridge.load"))).toBeLessThan(0.0501);
+      expect(Math.abs(Number(sums[2]) - number("bridge.lean"))).toBeLessThan(0.0501);
     }
   });
 
@@ -176,6 +181,36 @@ describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etre
     }
   });
 
+  it("draw the bow's lines by the tilts that the report has, and each inner string's range", () => {
+    for (const { id, spec } of every) {
+      const number = numbersOf(models.get(id)!);
+      const found = read[`${id}.bow-angles`] as unknown as BowRead;
+      expect(differences(found), id).toEqual([]);
+      const names = spec.strings.map(({ name }) => name);
+      const side = spec.hand === "right" ? 1 : -1;
+      const drawn = (touches: readonly string[]) => {
+        const line = found.lines.find((each) => each.touches.join() === touches.join())!;
+        return line.degrees * side * (line.falls === "right" ? 1 : -1);
+      };
+      const near = (degrees: number, wanted: number) =>
+        expect(Math.abs(degrees - wanted), id).toBeLessThan(0.001);
+      expect(found.lines).toHaveLength(names.length + 1);
+      expect(found.ranges).toHaveLength(names.length - 2);
+      for (const [i, { name, degrees }] of found.ranges.entries()) {
+        expect(name).toBe(names[i + 1]);
+        near(degrees, number(`bow.${name}.angle`));
+        near(drawn([names[i]!, name]), number(`bow.${name}.tilt.treble`));
+        near(drawn([name, names[i + 2]!]), number(`bow.${name}.tilt.bass`));
+      }
+      near(drawn([names[0]!]), number("bow.tilt.treble"));
+      near(drawn([names.at(-1)!]), -number("bow.tilt.bass"));
+      for (const { name, x } of found.rings) {
+        const wide = number(`string.${name}.offset.bridge`) - number(`string.${names[0]}.offset.bridge`);
+        expect(x - found.rings[0]!.x).toBeCloseTo(side * found.scale * wide, 3);
+      }
+    }
+  });
+
   it("stand each fret at its place and as high as its crown", () => {
     for (const { id, spec } of every) {
       const number = numbersOf(models.get(id)!);
@@ -192,7 +227,7 @@ describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etre
   it("of a left-hand order are the same where they are no picture of the instrument", () => {
     const lines = (text: string) => text.split("\n").filter((line) => line.startsWith("<path"));
     for (const { design, count } of everyCount) {
-      for (const name of ["tension", "string-heights"]) {
+      for (const name of ["tension", "bridge-load", "string-heights"]) {
         const [right, left] = hands.map((hand) => texts.get(`${design}-${count}-${hand}.${name}`)!);
         expect(lines(left!)).toEqual(lines(right!));
       }

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { flatsOf } from "../../src/drawing/flat/flats.ts";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
@@ -27,7 +28,7 @@ function meshOf(solid: Solid, chord: number): TriangleMesh {
 }
 
 /** Finer than a pack's, so that what is measured is the recipe. */
-const fine = 0.0005;
+const fine = 0.001;
 
 function numbers(model: Model): Record<string, number> {
   return Object.fromEntries(dimensionsOf(model.spec).map(({ id, of }) => [id, of(model)]));
@@ -194,6 +195,42 @@ describe("what is let into a board", () => {
     },
   );
 
+  it.each(["blind", "through"] as const)("takes from it what its own sizes say, with slots %s", (slots) => {
+    const base = frettedSpec(7);
+    const spec: Spec = { ...base, frets: { ...base.frets!, slots } };
+    const model = modelOf(spec, memoryStore());
+    const all = numbers(model);
+    const own = ownBoard(spec, all);
+    const short = slots === "blind" ? all["fret.slot.edge"]! : 0;
+    let taken = 0;
+    for (let n = 1; n <= 24; n++) {
+      const x = all[`fret.${n}`]!;
+      const [half, { y: my, z: mz }] = [own.half(x) - short, own.middle(x)];
+      const count = 400;
+      for (let i = 0; i < count; i++) {
+        const y = half * ((2 * (i + 0.5)) / count - 1);
+        const floor = mz + Math.sqrt((own.radius(x) - all["fret.slot.depth"]!) ** 2 - (y - my) ** 2);
+        taken += (own.top(x, y) - floor) * ((2 * half) / count) * all["fret.slot.width"]!;
+      }
+    }
+    // Where the dots lie and how deep they go is held elsewhere; here it is that they are whole, and nothing else is taken.
+    const r = all["dot.size"]! / 2;
+    for (const { x, y, floor } of model.instrument.boardDots!.list) {
+      const count = 40;
+      for (let i = 0; i < count; i++)
+        for (let k = 0; k < count; k++) {
+          const [out, turn] = [r * Math.sqrt((i + 0.5) / count), (2 * Math.PI * k) / count];
+          const top = own.top(x + out * Math.cos(turn), y + out * Math.sin(turn));
+          taken += ((top - floor) * Math.PI * r * r) / count ** 2;
+        }
+    }
+    taken += 10 * all["side-dot.depth"]! * Math.PI * (all["side-dot.size"]! / 2) ** 2;
+    const volume = (made: TriangleMesh) => meshMeasures(made).volume;
+    const found = volume(bare(model)) - volume(meshOf(model.instrument.boardSolid, fine));
+    expect(taken).toBeGreaterThan(1000);
+    expect(Math.abs(found / taken - 1)).toBeLessThan(0.001);
+  });
+
   it("dots are bores of their size, as deep as set under the lowest place over them; two at the octave", () => {
     const model = modelOf(frettedSpec(5), memoryStore());
     const all = numbers(model);
@@ -254,6 +291,20 @@ describe("what is let into a board", () => {
       expect(at(r + 0.02, 0)).toBeCloseTo(0, 3);
       expect(at(0, r + 0.02)).toBeCloseTo(0, 3);
     }
+  });
+
+  it("dots that a board has no frets for are left out, and their drawings with them", () => {
+    const [two, twelve, bare] = [frettedSpec(5, "", 2), frettedSpec(5, "", 12), specOf("thrift", 5)].map(
+      (spec) => {
+        const { boardDots, boardSideDots } = modelOf(spec, memoryStore()).instrument;
+        const drawn = flatsOf(spec).some(({ name }) => name === "fingerboard-edge");
+        return [boardDots?.list.map(({ fret }) => fret), boardSideDots?.list.map(({ fret }) => fret), drawn];
+      },
+    );
+    const usual = [3, 5, 7, 9, 12, 15, 17, 19, 21, 24];
+    expect(two).toEqual([undefined, undefined, false]);
+    expect(twelve).toEqual([[3, 5, 7, 9, 12, 12], [3, 5, 7, 9, 12], true]);
+    expect(bare).toEqual([usual.flatMap((n) => (n % 12 === 0 ? [n, n] : [n])), usual, true]);
   });
 
   it("an inlay's recess has a flat floor, as deep as set where the surface over it is lowest", () => {

@@ -1,5 +1,6 @@
 import { boardProfile } from "../../instrument/fingerboard/board-profile.ts";
 import { boardSection } from "../../instrument/fingerboard/board-section.ts";
+import { markedOn } from "../../instrument/fingerboard/dots.ts";
 import { type BoardSurface, boardRadius, boardTop } from "../../instrument/fingerboard/surface.ts";
 import { boardWidth } from "../../instrument/fingerboard/taper.ts";
 import { dimensionOf } from "../../order/spec.ts";
@@ -38,7 +39,7 @@ export const boardFlats: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard-edge", folder: "outlines", part: "fingerboard" },
     seenFrom: { right: "bass side", left: "bass side" },
-    applies: ({ dots }) => dots.side.length > 0,
+    applies: ({ dots, frets }) => markedOn(dots.side, frets?.count ?? null).length > 0,
     what: "the fingerboard's bass edge with the bores of its side dots, which are square into it",
     of: ({ spec, instrument: { surface, boardSideDots } }, store) => {
       const { taper } = surface;

@@ -7,8 +7,7 @@ import { bar } from "./bar.ts";
 import { numberText } from "./number-text.ts";
 import { emptyPlot, said } from "./plot-paper.ts";
 
-/** A range in N, and how far it can be trusted, as the strings' file marks it. */
-type Usual = { readonly least: number; readonly most: number; readonly mark: string };
+type Usual = { readonly least: number; readonly most: number };
 
 /** Strings from the highest to the lowest: tension in N, and from which to which it is usual where that is known. */
 export type TensionPlotInput = {
@@ -35,10 +34,9 @@ export const tensionPlot = step("plot.tension", 1, ({ strings }: TensionPlotInpu
   const pitch = (frame.maxX - 6 - left) / strings.length;
   const all = strings.reduce((sum, { tension }) => sum + tension, 0);
   const parts = strings.map((string, i) => column(string, axis, left + pitch * (i + 0.5)));
-  const unsure = strings.some(({ usual }) => usual !== null && ["G", "C"].includes(usual.mark));
   const notes = [
     `HIGHEST STRING FIRST.   ALL STRINGS TOGETHER: ${numberText(all, 1)} N`,
-    `THICK LINE BESIDE A BAR: FROM LEAST TO MOST THAT IS USUAL FOR THE STRING${unsure ? " (DEFAULT, CONFIRM)" : ""}`,
+    "THICK LINE BESIDE A BAR: FROM LEAST TO MOST THAT IS USUAL FOR THE STRING (DEFAULT, CONFIRM)",
   ];
   const under = notes.map((text, i) => said(text, frame.minX + 4, frame.minY + 9 - i * 5.5));
   const ground = stroke("axis", { x: left, y: lowest }, { x: frame.maxX - 6, y: lowest });

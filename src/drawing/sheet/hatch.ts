@@ -2,7 +2,7 @@ import { intersectSegments } from "../../geometry/intersect/intersect-segments.t
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
-import { segmentsOf } from "../../geometry/segment.ts";
+import { type Segment, segmentsOf } from "../../geometry/segment.ts";
 import { tolerance } from "../../geometry/tolerance.ts";
 import { windingAt } from "../../geometry/winding-at.ts";
 import type { SheetLine } from "./sheet.ts";
@@ -16,15 +16,15 @@ export function hatched(paths: readonly Path[], spacing: number): SheetLine[] {
   const extents = extentsOf(paths);
   if (extents === undefined) return [];
   const { minX, minY, maxX, maxY } = extents;
-  const segments = paths.flatMap(segmentsOf);
+  const segments = paths.flatMap(segmentsOf).map((segment) => ({ segment, ...riseOf(segment) }));
   const apart = spacing * Math.SQRT2;
   const lines: SheetLine[] = [];
   for (let k = Math.ceil((minY - maxX) / apart); k * apart < maxY - minX; k++) {
     const up = k * apart;
     const from = { x: minX - 1, y: minX - 1 + up };
     const to = { x: maxX + 1, y: maxX + 1 + up };
-    const found = segments.flatMap((segment) =>
-      meetings(intersectSegments({ kind: "line", from, to }, segment)),
+    const found = segments.flatMap(({ segment, least, most }) =>
+      up < least || up > most ? [] : meetings(intersectSegments({ kind: "line", from, to }, segment)),
     );
     const places = found.map(({ x }) => x).sort((a, b) => a - b);
     for (const [i, x] of places.entries()) {
@@ -36,6 +36,16 @@ export function hatched(paths: readonly Path[], spacing: number): SheetLine[] {
     }
   }
   return lines;
+}
+
+/** Between which heights over the paper's origin a line at 45 degrees may meet a segment, with room for rounding, mm. */
+function riseOf(segment: Segment): { readonly least: number; readonly most: number } {
+  const ends = [segment.from, segment.to].map(({ x, y }) => y - x);
+  if (segment.kind === "arc") {
+    const middle = segment.centre.y - segment.centre.x;
+    ends.push(middle - segment.radius * Math.SQRT2, middle + segment.radius * Math.SQRT2);
+  }
+  return { least: Math.min(...ends) - tolerance.exact, most: Math.max(...ends) + tolerance.exact };
 }
 
 function meetings(found: ReturnType<typeof intersectSegments>): readonly Point[] {

@@ -2,8 +2,9 @@ import type { Instrument } from "../instrument.ts";
 
 /** Dimensions that can't go together: the ones at odds, what was found, what would do, and what to try. */
 export type Contradiction = {
+  /** None where it is about its place alone. */
   readonly ids: readonly string[];
-  /** The edge or hole that it is about, where it is about one: its part and its id, as "bridge.eye". */
+  /** The edge, hole or string that it is about, where it is about one: its part and its id, as "bridge.eye" or "strings.E5". */
   readonly place?: string;
   readonly found: string;
   readonly allowed: string;

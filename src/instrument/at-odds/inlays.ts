@@ -14,13 +14,18 @@ const atSlot = 0.5;
 
 const sizes = ["inlay.length", "inlay.width", "inlay.cutter", "inlay.clearance"];
 
-/** Inlays that can't be made, that come too near to the board's edge, that go through the board, or that stand in a fret's slot. */
-export const inlaysAtOdds: Look = (of, made) =>
-  made.inlays.flatMap((inlay) =>
+/** Wood between two inlays, mm (G: default, confirm). */
+const between = 0.5;
+
+/** Inlays that can't be made, that come too near to each other or to the board's edge, that go through the board, or that stand in a fret's slot. */
+export const inlaysAtOdds: Look = (of, made) => [
+  ...made.inlays.flatMap((inlay) =>
     inlay.kind === "ok"
       ? [...nearEdge(inlay, made), ...tooDeep(inlay, of("fingerboard.edge")), ...inSlots(inlay, made)]
       : [unmade(inlay, of("inlay.cutter"))],
-  );
+  ),
+  ...inEachOther(made.inlays.filter((inlay) => inlay.kind === "ok")),
+];
 
 function unmade(inlay: Exclude<Inlay, MadeInlay>, cutter: number): Contradiction {
   const { id } = inlay;
@@ -82,4 +87,33 @@ function inSlots({ id, design }: MadeInlay, { fretSlots }: Instrument): Contradi
     allowed: `at least ${mm(atSlot)} of wood to every slot`,
     hint: `move inlay ${id} or make it shorter`,
   });
+}
+
+/** Every inlay against those before it; told at the later one. */
+function inEachOther(inlays: readonly MadeInlay[]): Contradiction[] {
+  return inlays.flatMap((inlay, i) =>
+    inlays.slice(0, i).flatMap((other) => {
+      const wood = Math.min(apart(inlay, other), apart(other, inlay));
+      return unless(wood >= between, sizes, {
+        place: `inlay.${inlay.id}`,
+        found:
+          wood < 0
+            ? `inlay ${inlay.id} in inlay ${other.id}`
+            : `${mm(wood)} of wood between inlays ${other.id} and ${inlay.id}`,
+        allowed: `at least ${mm(between)}`,
+        hint: `move inlay ${inlay.id} or ${other.id}, or make one smaller`,
+      });
+    }),
+  );
+}
+
+/** How far the places on one inlay's outline lie outside the other's at least, mm; negative where one lies inside. */
+function apart({ design }: MadeInlay, { design: other }: MadeInlay): number {
+  return Math.min(
+    ...placesOn(design).map((place) => {
+      const nearest = nearestPlace(other, place);
+      const away = nearest.kind === "ok" ? nearest.distance : 0;
+      return whereabouts(other, place) === "outside" ? away : -away;
+    }),
+  );
 }

@@ -11,6 +11,7 @@ export const tailpieceAtOdds: Look = (of, made) => {
   const inBridge = bridgeAtOdds(of, made);
   if (inBridge.length > 0) return inBridge;
   return [
+    ...stringsAtOdds(of, made),
     ...roomAtOdds(of, made),
     ...(tailpiece.kind === "ok" ? wallsAtOdds(of, made) : [unmade(of, tailpiece)]),
   ];
@@ -25,8 +26,9 @@ function unmade(of: Of, { kind, edge }: Exclude<TailpieceOutline, { readonly kin
       allowed: `a tailpiece wider than ${mm(spread)}`,
       hint: raiseTo("tailpiece.width", spread + 2 * (of("tailpiece.wall") + of("tailpiece.hole"))),
     };
+  const front = kind === "unfair" && edge === "front";
   return {
-    ids: ["tailpiece.length", "tailpiece.width", "tailpiece.slant", "tailpiece.spread"],
+    ids: [front ? "tailpiece.spread" : "tailpiece.length", "tailpiece.width", "tailpiece.slant"],
     place: `tailpiece.${edge}`,
     found: `a tailpiece whose edge ${edge} can't be made`,
     allowed: {
@@ -34,7 +36,7 @@ function unmade(of: Of, { kind, edge }: Exclude<TailpieceOutline, { readonly kin
       "no-room": "a corner with a radius that what lies on either side has room for",
       unfair: "places that a fair curve passes without turning back",
     }[kind],
-    hint: `raise tailpiece.length, bring tailpiece.slant nearer to 0, or mend edge ${edge} of the design's tailpiece`,
+    hint: `raise ${front ? "tailpiece.spread" : "tailpiece.length"}, bring tailpiece.slant nearer to 0, or mend edge ${edge} of the design's tailpiece`,
   };
 }
 
@@ -48,18 +50,42 @@ function bridgeAtOdds(of: Of, { tailpieceRoom: { bridge } }: Instrument): Contra
   });
 }
 
+/** A string that doesn't go through its hole, or strings that lie in each other where they leave the tailpiece. */
+function stringsAtOdds(of: Of, { exits, nut }: Instrument): Contradiction[] {
+  const [hole, thick] = [of("tailpiece.hole"), nut.slots.map(({ width }) => width)];
+  const thickest = Math.max(...thick);
+  const gaps = exits.across.slice(1).map((y, i) => exits.across[i]! - y - (thick[i]! + thick[i + 1]!) / 2);
+  const gap = Math.min(...gaps);
+  return [
+    ...unless(hole > thickest, ["tailpiece.hole"], {
+      found: `a string ${mm(thickest)} thick for a hole of ${mm(hole)}`,
+      allowed: "a hole that every string goes through",
+      hint: raiseTo("tailpiece.hole", thickest + 0.2),
+    }),
+    ...unless(gap > 0, ["tailpiece.spread"], {
+      found: `${thick.length} strings that lie ${mm(-gap)} in each other where they leave the tailpiece`,
+      allowed: "a gap between any two strings",
+      hint: raiseTo(
+        "tailpiece.spread",
+        of("tailpiece.spread") - gap * gaps.length + gaps.length * (hole + of("tailpiece.wall")),
+      ),
+    }),
+  ];
+}
+
 /** A tailpiece that lies in the core or reaches past its end. */
 function roomAtOdds(of: Of, { tailpieceRoom, tailpieceLeast, core }: Instrument): Contradiction[] {
   const { tail, under } = tailpieceRoom;
   const [length, clear] = [of("tailpiece.length"), of("tailpiece.clear")];
-  const along = Math.cos((core.slope * Math.PI) / 180);
+  const shorter = length + tail / Math.cos((core.slope * Math.PI) / 180);
+  const longer = raiseTo("core.end", of("core.end") - tail);
   return [
     ...unless(
       under >= tailpieceLeast.clear - 1e-6,
       ["tailpiece.height", "tailpiece.thickness", "tailpiece.clear"],
       {
         found:
-          under > 0
+          under > -1e-6
             ? `a tailpiece whose underside is ${mm(under)} over the core's front`
             : `a tailpiece whose underside is ${mm(-under)} in the core`,
         allowed: `at least ${mm(clear)} (tailpiece.clear)`,
@@ -69,7 +95,10 @@ function roomAtOdds(of: Of, { tailpieceRoom, tailpieceLeast, core }: Instrument)
     ...unless(tail >= 0, ["tailpiece.length", "afterlength", "core.end"], {
       found: `a tailpiece that reaches ${mm(-tail)} past the core's end`,
       allowed: "an end over the core",
-      hint: `${lowerTo("tailpiece.length", length + tail / along)} or ${raiseTo("core.end", of("core.end") - tail)}`,
+      hint: [
+        ...(shorter > 2 * of("tailpiece.hole.at") ? [lowerTo("tailpiece.length", shorter)] : []),
+        longer,
+      ].join(" or "),
     }),
   ];
 }

@@ -14,7 +14,7 @@ import type { BridgeOutline } from "./outline.ts";
 import { type BridgeSolidInput, bridgeSolid } from "./solid.ts";
 import { type BridgeStand, bridgeStand } from "./stand.ts";
 import { type BridgeSunk, bridgeSunk, madeSunk } from "./sunk.ts";
-import { bridgeSunkWalls } from "./sunk-walls.ts";
+import { type Beside, bridgeSunkWalls } from "./sunk-walls.ts";
 
 /** What is worked out of the bridge on the core beside its outline; mm and degrees. */
 export type BridgeOnCore = {
@@ -63,7 +63,8 @@ export function bridgeGetters(spec: Spec, store: Store, own: () => Rests): Gette
       return store.answer(bridgeSunkWalls, {
         ...{ sunk, core: own().core, depth: of("core.depth"), end: of("core.end"), wall: leastSunkWall },
         width: { width: of("core.width"), at: of("string.length"), taper: of("core.taper") },
-        others: othersIn(own()),
+        others: othersIn(spec, own()),
+        footWidth: of("bridge.foot.width"),
       }).value;
     },
     bridgeBlank: () => bridgeBlank(madeBridge(own()).cut, own().bridgeStand, of("bridge.allowance")),
@@ -82,13 +83,24 @@ export function madeBridge({ bridge }: { readonly bridge: BridgeOutline }) {
   return bridge;
 }
 
-function othersIn({ neckRods, neckPins }: Rests) {
-  const rods = neckRods.map(({ path, depth }) => {
-    return { what: "a rod's channel", path, depth, ids: ["rod.length", "rod.start"] };
+/** The rods' channels, which end where their length says, and the pins' holes. */
+function othersIn(spec: Spec, { neckRods, neckPins }: Rests): Beside[] {
+  const of = (id: string) => dimensionOf(spec, id);
+  const rods = neckRods.map(({ path, depth }): Beside => {
+    return {
+      what: "a rod's channel",
+      path,
+      depth,
+      move: { id: "rod.length", at: of("rod.length"), share: 1 },
+    };
   });
-  const pins = neckPins.map((pin) => ({
-    ...{ what: `the ${pin.id} pin`, path: circle(pin, pin.diameter / 2), depth: pin.depth },
-    ids: pin.depth === "through" ? ["neck.allowance.end"] : [`pin.${pin.id}.at`],
-  }));
+  const pins = neckPins.map((pin): Beside => {
+    const waste = { id: "neck.allowance.end", at: of("neck.allowance.end"), share: 0.5 };
+    const at = `pin.${pin.id}.at`;
+    return {
+      ...{ what: `the ${pin.id} pin`, path: circle(pin, pin.diameter / 2), depth: pin.depth },
+      move: pin.depth === "through" ? waste : { id: at, at: of(at), share: 1 },
+    };
+  });
   return [...rods, ...pins];
 }

@@ -15,3 +15,8 @@ export function bridgeFeet(bridge: BridgeOutline): Foot[] {
     .map(({ from, to }) => ({ from: Math.min(from.x, to.x), to: Math.max(from.x, to.x) }))
     .sort((a, b) => a.from - b.from);
 }
+
+/** How far inside one of the feet a place across lies, mm: negative, how far outside all of them. */
+export function insideFeet(feet: readonly Foot[], y: number): number {
+  return Math.max(...feet.map(({ from, to }) => Math.min(y - from, to - y)));
+}

@@ -14,8 +14,8 @@ export type BoardSolidInput = {
   readonly cutters: readonly Solid[];
 };
 
-/** How far the loft's straight pieces may lie over the scooped surface, and its corners' chords off their arcs, mm. */
-const near = 0.0005;
+/** How far the loft's straight pieces may lie over the scooped surface, and the chords of its corners off their arcs, mm. */
+const near = { along: 0.0005, corner: 0.004 };
 
 /**
  * The finished board as the instrument lies: underside z = 0, square edges along its outline, on top the playing surface, each of its
@@ -45,12 +45,12 @@ export const boardSolid = step(
 
 /** The outline's bass side from the nut to the board's end, its corner's arc in chords; the treble side is the same mirrored. */
 function bassRim(outline: Path): Point[] {
-  return facet(outline, facetCounts(outline, near))
+  return facet(outline, facetCounts(outline, near.corner))
     .filter(({ y }) => y < 0)
     .sort((a, b) => a.x - b.x);
 }
 
-/** Places from nut to end with so little hollow between two that a straight piece over it lies within `near`. */
+/** Places from nut to end with so little hollow between two that a straight piece over it lies within `near.along`. */
 function alongBoard(board: BoardSurface): number[] {
   const { taper } = board;
   const hollow = Math.max(
@@ -62,7 +62,7 @@ function alongBoard(board: BoardSurface): number[] {
       return Math.abs((a! + b!) / 2 - m!);
     }),
   );
-  const count = Math.max(8, Math.ceil(Math.sqrt(hollow / near)));
+  const count = Math.max(8, Math.ceil(Math.sqrt(hollow / near.along)));
   return Array.from({ length: count + 1 }, (_, i) => (taper.length * i) / count);
 }
 

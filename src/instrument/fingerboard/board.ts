@@ -11,7 +11,7 @@ import { boardCutters } from "./board-cutters.ts";
 import { type BoardEdge, boardEdge } from "./board-edge.ts";
 import { type BoardGaps, boardGaps } from "./board-gaps.ts";
 import { type BoardSolidInput, boardSolid } from "./board-solid.ts";
-import { type Dots, faceDots, type SideDots, sideDots } from "./dots.ts";
+import { type Dots, faceDots, markedOn, type SideDots, sideDots } from "./dots.ts";
 import type { FretSlots } from "./fret-slots.ts";
 import { type Inlays, madeInlays } from "./inlays.ts";
 import type { BoardOutline } from "./outline.ts";
@@ -26,7 +26,7 @@ export type Board = {
   readonly boardEdge: BoardEdge;
   readonly boardBlank: Blank;
   readonly boardOverhang: { readonly length: number; readonly gap: number };
-  /** The dots of its face and of its bass edge; null where the design has none. */
+  /** The dots of its face and of its bass edge; null where the board has none. */
   readonly boardDots: Dots | null;
   readonly boardSideDots: SideDots | null;
   /** What is cut out of it: slots, dots' bores and inlays' recesses. */
@@ -50,9 +50,8 @@ type Made = {
 /** How each answer about the board is worked out; what it rests on is asked only then. */
 export function boardGetters(spec: Spec, store: Store, made: () => Made): Getters<Board> {
   const of = (id: string) => dimensionOf(spec, id);
-  const marks = () => ({
-    ...{ frets: spec.frets?.count ?? null, stringLength: of("string.length"), board: made().surface },
-  });
+  const frets = spec.frets?.count ?? null;
+  const marks = () => ({ frets, stringLength: of("string.length"), board: made().surface });
   return {
     boardGaps: () => {
       const { surface, layout, heights } = made();
@@ -83,12 +82,12 @@ export function boardGetters(spec: Spec, store: Store, made: () => Made): Getter
       return { length: length - core.start, gap: length > core.start ? -frontAt(core, length) : 0 };
     },
     boardDots: () => {
-      if (spec.dots.face.length === 0) return null;
+      if (markedOn(spec.dots.face, frets).length === 0) return null;
       const own = { numbers: spec.dots.face, size: of("dot.size"), depth: of("dot.depth") };
       return store.answer(faceDots, { ...marks(), ...own, apart: of("dot.apart") }).value;
     },
     boardSideDots: () => {
-      if (spec.dots.side.length === 0) return null;
+      if (markedOn(spec.dots.side, frets).length === 0) return null;
       const own = { numbers: spec.dots.side, size: of("side-dot.size"), depth: of("side-dot.depth") };
       return store.answer(sideDots, { ...marks(), ...own }).value;
     },

@@ -36,21 +36,21 @@ export type SideDots = { readonly size: number; readonly depth: number; readonly
 /** Which numbers are marked by two dots beside each other: whole octaves. */
 const octave = 12;
 
-/**
- * Where a note is marked, from the nut, mm: midway between its fret and the one before, or at the note itself on a fretless board. Those
- * that a fretted board has no frets for are left out.
- */
+/** Those of a design's marked notes that a board has: a fretted one leaves out those past its last fret. */
+export function markedOn(numbers: readonly number[], frets: number | null): readonly number[] {
+  return numbers.filter((n) => frets === null || n <= frets);
+}
+
+/** Where a note is marked, from the nut, mm: midway between its fret and the one before, or at the note itself on a fretless board. */
 function marked({
   numbers,
   frets,
   stringLength,
 }: DotsInput): { readonly fret: number; readonly x: number }[] {
-  return numbers
-    .filter((n) => frets === null || n <= frets)
-    .map((fret) => {
-      const at = fretPlace(fret, stringLength);
-      return { fret, x: frets === null ? at : (at + fretPlace(fret - 1, stringLength)) / 2 };
-    });
+  return markedOn(numbers, frets).map((fret) => {
+    const at = fretPlace(fret, stringLength);
+    return { fret, x: frets === null ? at : (at + fretPlace(fret - 1, stringLength)) / 2 };
+  });
 }
 
 /**

@@ -71,6 +71,7 @@ export function tailpieceGetters(
         strings: strings.map(({ at }, i) => ({ name: spec.strings[i]!.name, at })),
         posts: posts.map(({ id, at, size }) => ({ id, at, size, core: half(at.x) })),
         ...{ spread: of("tailpiece.spread"), width: of("tailpiece.width"), length: of("tailpiece.length") },
+        thickest: Math.max(...spec.strings.map(({ diameter }) => diameter)),
         ...{ hole: of("tailpiece.hole"), holeAt: of("tailpiece.hole.at"), wall: of("tailpiece.wall") },
       }).value;
     },

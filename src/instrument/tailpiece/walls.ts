@@ -22,6 +22,8 @@ export type TailpieceWallsInput = {
   readonly width: number;
   readonly length: number;
   readonly hole: number;
+  /** The thickest string, which no hole may be too small for. */
+  readonly thickest: number;
   readonly holeAt: number;
   readonly wall: number;
 };
@@ -61,7 +63,7 @@ function apart(a: Point, b: Point): number {
 
 /** Strings draw on together behind their exits, so the holes gain at least as much as the exits by a wider spread. */
 function betweenStrings(given: TailpieceWallsInput, a: StringHole, b: StringHole): TailpieceWall {
-  const { spread, hole, wall, strings } = given;
+  const { spread, hole, thickest, wall, strings } = given;
   const left = apart(a.at, b.at) - hole;
   const wider = raiseTo("tailpiece.spread", spread + (wall - left) * (strings.length - 1));
   const smaller = hole + left - wall;
@@ -69,7 +71,7 @@ function betweenStrings(given: TailpieceWallsInput, a: StringHole, b: StringHole
     ...{ left, between: `the holes of ${a.name} and ${b.name}`, place: null },
     ids: ["tailpiece.spread", "tailpiece.hole", "tailpiece.wall"],
     mend:
-      smaller > 0
+      smaller > thickest + 0.1
         ? `${wider}, ${lowerTo("tailpiece.hole", smaller)}, or use fewer strings`
         : `${wider} or use fewer strings`,
   };
@@ -89,10 +91,13 @@ function toEdge(
 ): TailpieceWall {
   const { away, to } = edgeFrom(path, at);
   const left = away - hole / 2;
-  // The edge's distance grows by the share of a move that goes straight away from it.
-  const [along, across] = [Math.abs(to.x - at.x), Math.abs(to.y - at.y)].map(
-    (way) => way / Math.abs(away),
-  ) as [number, number];
+  // The edge's distance grows by the share of a move that goes straight away from it; on the edge itself there is no such way.
+  const [along, across] =
+    Math.abs(away) > 1e-6
+      ? [Math.abs((to.x - at.x) / away), Math.abs((to.y - at.y) / away)]
+      : Math.abs(at.y) > width / 2 - 1e-6
+        ? [0, 1]
+        : [1, 0];
   const missing = wall - left;
   const edge = across > along ? "side" : to.x < at.x === away > 0 ? "front" : "end";
   const mend = {

@@ -18,17 +18,6 @@ export const makersTension = {
   a4: quantity("frequency", "the frequency of A4 that it holds for; 440 Hz where it is left out").optional(),
 };
 
-const usualTension = record({
-  least: quantity("force", "the lowest tension that is usual for it"),
-  most: quantity("force", "the highest"),
-  mark,
-  source: line("where it is from").optional(),
-}).superRefine(({ least, most }, context) => {
-  if (least < most) return;
-  const message = "a least that is less than the most";
-  context.addIssue({ code: "custom", input: least, message, params: { code: "range", allowed: message } });
-});
-
 const string = record({
   name: stringName("the name that orders and dimensions use"),
   pitch: stringName("its pitch, such as A4 or Bb1"),
@@ -40,9 +29,6 @@ const string = record({
     mark,
     source: line("where it is from").optional(),
   }).optional(),
-  usual: usualTension
-    .optional()
-    .meta({ description: "the range of tensions that is usual for this string of this voice" }),
   strength: marked(quantity("stress", "of a plain wire; left out where a winding hides the core")).optional(),
 }).superRefine((string, context) => {
   if ((string.mass === undefined) !== (string.tension === undefined)) return;

@@ -1,4 +1,5 @@
 import type { Model } from "../model.ts";
+import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
@@ -7,7 +8,8 @@ import { tailpieceSolidFile } from "./tailpiece-solid.ts";
 import { wingSolidFiles } from "./wing-solids.ts";
 
 const makers: readonly SolidFiles[] = [
-  ...[neckSolidFile, fingerboardSolidFile, tailpieceSolidFile, wingSolidFiles],
+  ...[neckSolidFile, fingerboardSolidFile, bridgeAndNutFiles, tailpieceSolidFile],
+  wingSolidFiles,
   gaugeFiles,
 ];
 

@@ -1,0 +1,60 @@
+import { dimensionOf, type Spec } from "../../order/spec.ts";
+import type { Getters } from "../../step/lazy.ts";
+import type { Store } from "../../step/store.ts";
+import type { CoreFrame } from "../core/frame.ts";
+import { coreFront } from "../core/front.ts";
+import type { Taper } from "../fingerboard/taper.ts";
+import type { StringHeights } from "../strings/heights.ts";
+import type { StringLayout } from "../strings/layout.ts";
+import { bowClearance, type Clearance, type Surface } from "./clearance.ts";
+import { type BowTilts, bowTilts } from "./tilts.ts";
+
+/** What a bow finds: how it reaches every string, and how clear it is of the instrument where it plays the outer ones. */
+export type Bow = {
+  readonly bow: BowTilts;
+  /** The finished surfaces that a bow might touch, right-handed, mm. */
+  readonly underBow: readonly Surface[];
+  readonly bowClearance: { readonly bass: Clearance; readonly treble: Clearance };
+};
+
+/** What the bow's getters rest on. */
+type Strung = {
+  readonly core: CoreFrame;
+  readonly layout: StringLayout;
+  readonly heights: StringHeights;
+  readonly taper: Taper;
+} & Bow;
+
+/** How far past the board's end and before the bridge the hair keeps, mm (G: default, confirm). */
+const kept = { board: 2, bridge: 4 } as const;
+
+/** How each answer about the bow is worked out; the strings are asked only then. */
+export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getters<Bow> {
+  const of = (id: string) => dimensionOf(spec, id);
+  const stringLength = of("string.length");
+  const place = (where: "nut" | "bridge", i: number) => {
+    const { layout, heights } = made();
+    return { y: layout[where].at(i)!, z: heights[where].at(i)! };
+  };
+  const clearance = (side: 1 | -1) => {
+    const { taper, bow, underBow } = made();
+    const i = side === 1 ? 0 : -1;
+    const string = { length: stringLength, nut: place("nut", i), bridge: place("bridge", i) };
+    const tilt = side === 1 ? bow.outermost.treble : bow.outermost.bass;
+    return store.answer(bowClearance, {
+      hair: { string, side, tilt },
+      ...{ from: taper.length + kept.board, to: stringLength - kept.bridge, surfaces: underBow },
+      corner: { x: taper.length, y: (side * taper.end) / 2, z: of("fingerboard.edge") },
+    }).value;
+  };
+  return {
+    bow: () => store.answer(bowTilts, { centres: spec.strings.map((_, i) => place("bridge", i)) }).value,
+    underBow: () => [
+      coreFront({
+        ...{ core: made().core, end: of("core.end"), width: of("core.width") },
+        ...{ at: stringLength, taper: of("core.taper") },
+      }),
+    ],
+    bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
+  };
+}
