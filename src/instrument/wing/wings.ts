@@ -1,5 +1,6 @@
 import { fromFrame } from "../../geometry/solid/frame.ts";
 import type { Solid } from "../../geometry/solid/solid.ts";
+import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type Spec, type SpecWing } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
@@ -11,6 +12,7 @@ import { type WingOutline, wingOutline } from "./outline.ts";
 import { wingPinWalls } from "./pin-walls.ts";
 import { type WingPlace, wingPlace } from "./place.ts";
 import { type WingSolidInput, wingSolid } from "./solid.ts";
+import { wingTop } from "./top.ts";
 
 /** One wing, worked out when asked for. `joint`, `solidInput` and `solid` throw where the outline is none. */
 export type Wing = {
@@ -18,12 +20,17 @@ export type Wing = {
   readonly outline: WingOutline;
   readonly joint: WingJoint;
   readonly pinWalls: readonly Wall[];
+  /** Its finished front, for a bow over it: pieces by their corners, among the instrument's axes. */
+  readonly top: readonly (readonly Vec3[])[];
   readonly solidInput: WingSolidInput;
   readonly solid: Solid;
 };
 
 /** A winged instrument's wings; none on a body in one piece. */
 export type Wings = { readonly wings: { readonly [side in Side]: Wing } | null };
+
+/** How far before the board's end and behind the bridge a wing's edge is asked for, mm: a skewed bow reaches no further. */
+const beside = 30;
 
 /** The getters of the wings: `made` gives the core that they stand on. */
 export function wingGetters(
@@ -72,6 +79,11 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
         ...{ place, path: outlined().path, pins: made.joint.pins, pin, wall: own("pin.wall") },
         // Where the core is narrowest: at the joint's head end, or its tail end if it tapers the other way.
         coreWidth: 2 * Math.min(Math.abs(made.place.frame.origin.y), Math.abs(tailOf(made.joint).y)),
+      }).value,
+    top: () =>
+      store.answer(wingTop, {
+        ...{ place, path: outlined().path, profile: wing.profile.front, arris: own("arris") },
+        ...{ from: of("fingerboard.length") - beside, to: of("string.length") + beside },
       }).value,
     solidInput: () => ({
       ...{ place, over: outlined().over, thickness, arris: own("arris"), profile: wing.profile },
