@@ -30,7 +30,7 @@ export function orderText(design: string, strings: number | string, more = "", h
   return `order: T-1\ndesign: ${design}\nstrings: ${strings}\nhand: ${hand}\nfrets: none\nshop: samphire\n${more}`;
 }
 
-const read = keptReadings();
+const readings = keptReadings();
 
 /** What an order's text resolves to, with the sample library. */
 export function resolved(
@@ -48,7 +48,7 @@ export function resolved(
         : { ok: true, value: { file: `${name}.yaml`, text } };
     },
   };
-  return resolve(text, "order.yaml", library, options, read);
+  return resolve(text, "order.yaml", library, options, readings);
 }
 
 /** The spec of a design at a count; throws where there is none, so that a test can't pass by accident. */

@@ -18,8 +18,8 @@ export type CheckGiven = Common & Variant & { readonly orders: readonly string[]
 export function check(given: CheckGiven): Promise<void> {
   return run(given, (console) => {
     const store = memoryStore();
-    const [options, read] = [variantOptions(given), keptReadings()];
-    const loaded = given.orders.map((file) => loadOrder(file, store, options, read));
+    const [options, readings] = [variantOptions(given), keptReadings()];
+    const loaded = given.orders.map((file) => loadOrder(file, store, options, readings));
     const problems = loaded.flatMap((spec) => (spec.ok ? [] : spec.problems));
     if (problems.length > 0) throw new InputError(problems);
     const reports = loaded.flatMap((spec) => (spec.ok ? [reportFor(spec.value, store)] : []));

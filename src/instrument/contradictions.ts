@@ -27,6 +27,7 @@ import type { Instrument } from "./instrument.ts";
 const looks: readonly Look[] = [
   ...[
     lengthsAtOdds,
+    wiresAtOdds,
     spacingAtOdds,
     surfaceAtOdds,
     crownsAtOdds,
@@ -40,7 +41,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds, wiresAtOdds, wingsAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds],
 ];
 
 /**

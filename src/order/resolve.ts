@@ -7,7 +7,7 @@ import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
 import { type Checked, commandLine, type Position, type Problem, quoted } from "./problem.ts";
 import { type ReadFile, readAs } from "./read.ts";
-import type { Readings } from "./readings.ts";
+import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
@@ -29,21 +29,23 @@ export type Options = {
  *
  * Every problem that can be told apart from others is returned, each with its position; nothing is thrown for anything that
  * a person can write. Whether the dimensions go together is not looked at here (instrument/contradictions.ts does).
- * `read` reads what the library finds; whoever resolves many orders gives readings that are kept.
+ * Whoever resolves many orders gives readings that are kept, so that what they share is read once.
  */
 export function resolve(
   text: string,
   file: string,
   library: Library,
   options: Options = {},
-  read: Readings = readAs,
+  readings: Readings = noReadings,
 ): Checked<Spec> {
   const order = readAs(orderFile, text, file);
   if (!order.ok) return order;
   const { data, written } = order.value;
   const load = <Schema extends z.ZodType>(schema: Schema, shelf: Shelf, name: string, key: string) => {
     const found = lookedUp(shelf, name, written.at([key]), library);
-    return found.ok ? read(schema, found.value.text, found.value.file) : found;
+    if (!found.ok) return found;
+    const { text: its, file: shown } = found.value;
+    return readings.of(schema, its, shown, () => readAs(schema, its, shown));
   };
   const design = load(designFile, "designs", data.design, "design");
   const shop = load(shopFile, "shops", data.shop, "shop");

@@ -15,11 +15,16 @@ import type { Store } from "../step/store.ts";
  * An order file with its designs and shop as a spec that can be built, or every problem that stands in the way. Several
  * orders read what they share once when they are given the same kept readings.
  */
-export function loadOrder(file: string, store: Store, options: Options = {}, read?: Readings): Checked<Spec> {
+export function loadOrder(
+  file: string,
+  store: Store,
+  options: Options = {},
+  readings?: Readings,
+): Checked<Spec> {
   const shown = shownPath(file);
   const text = readText(file, shown);
   if (!text.ok) return text;
-  const spec = resolve(text.value, shown, diskLibrary(file), options, read);
+  const spec = resolve(text.value, shown, diskLibrary(file), options, readings);
   if (!spec.ok) return spec;
   const problems = [
     ...contradictions(spec.value, instrument(spec.value, store)),

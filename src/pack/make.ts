@@ -38,8 +38,8 @@ export type Made = {
  */
 export async function makePacks(job: Job, store: Store): Promise<Checked<Made[]>> {
   const kernel = kernelOnce();
-  const read = keptReadings();
-  const loaded = job.orders.map((file) => loadOrder(file, store, job.options, read));
+  const readings = keptReadings();
+  const loaded = job.orders.map((file) => loadOrder(file, store, job.options, readings));
   const problems = [...unknownParts(job.only), ...loaded.flatMap((spec) => (spec.ok ? [] : spec.problems))];
   const specs = loaded.flatMap((spec) => (spec.ok ? [spec.value] : []));
   problems.push(...sameId(specs, job.orders));
