@@ -28,6 +28,7 @@ import { tensionRange } from "./tension-range.ts";
 import { tensionTotal } from "./tension-total.ts";
 import { tunerClear } from "./tuner-clear.ts";
 import { wallBetween } from "./wall-between.ts";
+import { wingPin } from "./wing-pin.ts";
 
 /** Every check that there is. */
 export const checks: readonly Check[] = [
@@ -61,6 +62,7 @@ export const checks: readonly Check[] = [
   sawTight,
   sawLine("plan"),
   sawLine("side"),
+  wingPin,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

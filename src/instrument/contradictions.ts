@@ -19,6 +19,7 @@ import {
   surfaceAtOdds,
 } from "./at-odds/strings.ts";
 import { tailpieceAtOdds } from "./at-odds/tailpiece.ts";
+import { wingsAtOdds } from "./at-odds/wings.ts";
 import { wiresAtOdds } from "./at-odds/wires.ts";
 import type { Instrument } from "./instrument.ts";
 
@@ -40,7 +41,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds],
 ];
 
 /**

@@ -34,9 +34,11 @@ import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type Wires, wireGetters } from "./strings/wires.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
+import { type Wings, wingGetters } from "./wing/wings.ts";
 
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
+  Wings &
   Board &
   Frets &
   Inlays &
@@ -171,6 +173,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...boardGetters(spec, store, () => own),
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
+    ...wingGetters(spec, store, () => own),
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),

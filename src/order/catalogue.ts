@@ -1,6 +1,7 @@
 import { neckSettables } from "./neck-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
+import { wingSettables } from "./wing-settables.ts";
 
 const stringLength = settable("strings", "length", 100, 1200);
 const clearance = settable("strings", "length", 0.05, 20);
@@ -94,6 +95,7 @@ export const catalogue: readonly Settable[] = [
     5,
     400,
   )("afterlength", "String from the bridge contact to the tailpiece exit"),
+  ...wingSettables,
 ];
 
 /** A dimension that can be set, by its dotted name. */

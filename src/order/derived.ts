@@ -139,6 +139,23 @@ export const derived: readonly Derived[] = [
   { form: /^neck\.ply\.thickness$/, from: ["neck.plies", "core.width", "neck.allowance.side"] },
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
+  {
+    form: /^wing\.(bass|treble)\.(bevel|mitre|table)$/,
+    from: ["wing.SIDE.splay", "wing.SIDE.cant", "wing.SIDE.rake", "core.taper"],
+  },
+  { form: /^wing\.(bass|treble)\.x$/, from: ["wing.SIDE.start", "core.start", "core.slope"] },
+  {
+    form: /^wing\.(bass|treble)\.joint\.(length|depth|area)$/,
+    from: ["wing.SIDE.length", "wing.SIDE.thickness", "wing.SIDE.cant"],
+  },
+  {
+    form: /^wing\.(bass|treble)\.inside\.(head|tail)\.(front|back)$/,
+    from: ["wing.SIDE.drop", "wing.SIDE.rake", "wing.SIDE.thickness", "core.depth"],
+  },
+  {
+    form: /^wing\.(bass|treble)\.pin\.[A-Za-z0-9][A-Za-z0-9-]*\.(along|down|wall|wall\.core)$/,
+    from: ["the pin's place in the design", "wing.SIDE.pin", "wing.SIDE.pin.depth", "wing.SIDE.cant"],
+  },
   { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
   {
     form: /^bridge\.foot\.x$/,

@@ -15,6 +15,8 @@ export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<s
     dots: design.dots,
     "side-dots": design["side-dots"],
     inlays: design.inlays,
+    "wings.bass": design.wings?.bass,
+    "wings.treble": design.wings?.treble,
     "bridge.foot.cradle": typeof foot === "object" && "cradle" in foot ? foot.cradle : undefined,
     "bridge.foot.saddle": typeof foot === "object" && "saddle" in foot ? foot.saddle : undefined,
   };

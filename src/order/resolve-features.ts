@@ -3,13 +3,15 @@ import type { ReadFile } from "./read.ts";
 import { resolveFace, resolveMeasure } from "./resolve-face.ts";
 import type { DesignFile } from "./schema/design.ts";
 import type { WrittenFace } from "./schema/face.ts";
+import type { Measure } from "./schema/measure.ts";
 import type { OrderFile } from "./schema/order.ts";
-import type { Spec, SpecFace, SpecFoot, SpecInlay, SpecValue } from "./spec.ts";
+import type { Side } from "./side.ts";
+import type { Spec, SpecFace, SpecFoot, SpecInlay, SpecValue, SpecWing } from "./spec.ts";
 
 type Values = { readonly [id: string]: SpecValue };
 type Features = Pick<
   Spec,
-  "surface" | "dots" | "inlays" | "bridgeFace" | "bridgeFoot" | "tailpieceFace" | "places"
+  "surface" | "dots" | "inlays" | "bridgeFace" | "bridgeFoot" | "tailpieceFace" | "wings" | "places"
 >;
 
 /** Where frets are usually marked. */
@@ -47,16 +49,43 @@ export function resolveFeatures(design: ReadFile<DesignFile>, values: Values): C
     };
   });
   const bridgeFoot = footOf(data.bridge.foot, faceOf);
+  const wingOf = (side: Side, { face, profile, pins }: Wing): SpecWing => {
+    const path = ["wings", side];
+    const measured = (measure: Measure, along: string, where: readonly PropertyKey[]) => {
+      const found = resolveMeasure(measure, values, `wing.${side}.${along}`, written, [...path, ...where]);
+      if (!found.ok) problems.push(...found.problems);
+      return found.ok ? found.value : 0;
+    };
+    return {
+      ...{ profile, face: faceOf(face, [...path, "face"], `wing-${side}`, []) },
+      pins: pins.map(({ id, at: [along, down] }, i) => {
+        places[`wing-${side}.${id}`] = written.at([...path, "pins", i]);
+        return {
+          id,
+          at: [
+            measured(along, "length", ["pins", i, "at", 0]),
+            measured(down, "thickness", ["pins", i, "at", 1]),
+          ],
+        };
+      }),
+    };
+  };
+  const wings = data.wings && {
+    bass: wingOf("bass", data.wings.bass),
+    treble: wingOf("treble", data.wings.treble),
+  };
   return problems.length > 0
     ? { ok: false, problems }
     : {
         ok: true,
         value: {
           ...{ surface: data.fingerboard.surface, dots: dotsOf(data), inlays },
-          ...{ bridgeFace, bridgeFoot, tailpieceFace, places },
+          ...{ bridgeFace, bridgeFoot, tailpieceFace, places, wings: wings ?? null },
         },
       };
 }
+
+type Wing = NonNullable<DesignFile["wings"]>[Side];
 
 const noFace: SpecFace = { along: 0, out: 0, edges: [], holes: [] };
 

@@ -158,6 +158,7 @@ const wanted: { readonly [feature in Feature]: string } = {
   inlays: "add inlays to the design",
   cradle: "give the design's bridge a cradle as its foot",
   saddle: "give the design's bridge a saddle as its foot",
+  wings: "choose a winged design",
 };
 
 /** A dimension of something that this instrument doesn't have. */

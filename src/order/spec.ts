@@ -2,6 +2,7 @@ import type { Count } from "./count.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { Shop } from "./shop.ts";
+import type { Side } from "./side.ts";
 import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
 
@@ -61,6 +62,19 @@ export type SpecInlay = {
   readonly face: SpecFace;
 };
 
+/** How an edge between a face and what is cut is eased. */
+export type EdgeProfile = "round" | "bevel" | "none";
+
+/**
+ * A wing's outline in its own plane, seen from the front: along its axis from the joint line's head end, and out from the core. Its
+ * edge that is joined to the neck stands for the joint line. Pins lie along the joint and down from the wing's front, mm.
+ */
+export type SpecWing = {
+  readonly face: SpecFace;
+  readonly profile: { readonly front: EdgeProfile; readonly back: EdgeProfile };
+  readonly pins: readonly { readonly id: string; readonly at: FramePoint }[];
+};
+
 /**
  * How the bridge stands: by itself on the core's front; as a saddle screwed down through its foot, whose screws' places are
  * across from the foot's bass end and along from its tail side; or over a pickup in a cradle, whose outline lies in the core's
@@ -106,6 +120,8 @@ export type Spec = {
   readonly bridgeFace: SpecFace;
   readonly bridgeFoot: SpecFoot;
   readonly tailpieceFace: SpecFace;
+  /** None on an instrument whose body is in one piece. */
+  readonly wings: { readonly [side in Side]: SpecWing } | null;
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;

@@ -5,7 +5,7 @@ import type { Model } from "../workshop/model.ts";
 export type Dimension = {
   readonly id: string;
   readonly label: string;
-  readonly unit: "mm" | "deg" | "N" | "MPa" | "Hz" | "";
+  readonly unit: "mm" | "mm²" | "deg" | "N" | "MPa" | "Hz" | "";
   readonly part: string;
   /** How far two reports may differ before it counts; in `unit`. */
   readonly tolerance: number;

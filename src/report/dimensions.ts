@@ -14,6 +14,7 @@ import { inlayDimensions } from "./inlay-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
+import { wingDimensions } from "./wing-dimensions.ts";
 
 /** Every dimension that a report of this spec has, in no particular order. */
 export function dimensionsOf(spec: Spec): Dimension[] {
@@ -21,7 +22,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
-    ...tailpieceDimensions(spec),
+    ...[...tailpieceDimensions(spec), ...wingDimensions(spec)],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec)],
   ];

@@ -9,6 +9,7 @@ import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
 import { tailpieceFlats } from "./tailpiece-flats.ts";
+import { wingFlats } from "./wing-flats.ts";
 
 /** Every flat machine file that any order has, in the order in which a pack lists them. */
 export const flatFiles: readonly FlatFile[] = [
@@ -72,6 +73,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...inlayFlats,
   ...tailpieceFlats,
   ...neckFlats,
+  ...wingFlats,
 ];
 
 /** The flat machine files of one order. */

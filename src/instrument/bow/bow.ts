@@ -1,3 +1,4 @@
+import { sides } from "../../order/side.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
@@ -6,6 +7,7 @@ import { coreFront } from "../core/front.ts";
 import type { Taper } from "../fingerboard/taper.ts";
 import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
+import type { Wings } from "../wing/wings.ts";
 import { bowClearance, type Clearance, type Surface } from "./clearance.ts";
 import { type BowTilts, bowTilts } from "./tilts.ts";
 
@@ -23,7 +25,8 @@ type Strung = {
   readonly layout: StringLayout;
   readonly heights: StringHeights;
   readonly taper: Taper;
-} & Bow;
+} & Bow &
+  Wings;
 
 /** How far past the board's end and before the bridge the hair keeps, mm (G: default, confirm). */
 const kept = { board: 2, bridge: 4 } as const;
@@ -54,6 +57,7 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
         ...{ core: made().core, end: of("core.end"), width: of("core.width") },
         ...{ at: stringLength, taper: of("core.taper") },
       }),
+      ...sides.flatMap((side) => made().wings?.[side].top ?? []),
     ],
     bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
   };

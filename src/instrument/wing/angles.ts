@@ -1,6 +1,7 @@
 import type { Frame } from "../../geometry/solid/frame.ts";
 import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-import { type JointSide, type Side, sign } from "./frame.ts";
+import type { Side } from "../../order/side.ts";
+import { type JointSide, sign } from "./frame.ts";
 
 /**
  * How a wing's joint edge is cut, degrees. `bevel` is the tilt of the mating face from square to the wing's front, positive where

@@ -1,11 +1,6 @@
 import type { Frame } from "../../geometry/solid/frame.ts";
 import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-
-/** The sides that a wing may stand on. */
-export const sides = ["bass", "treble"] as const;
-
-/** Which side of the core a wing stands on. */
-export type Side = (typeof sides)[number];
+import type { Side } from "../../order/side.ts";
 
 /** +1 on the treble side, where y is positive, -1 on the bass side. */
 export function sign(side: Side): 1 | -1 {
@@ -18,12 +13,17 @@ export type WingAngles = { readonly splay: number; readonly cant: number; readon
 /** The core's side that a wing joins, in the core frame: the joint line's direction toward the tail and the unit normal out of the core. */
 export type JointSide = { readonly along: Vec3; readonly normal: Vec3 };
 
-/** The side of a core whose half width grows by `taper` degrees toward the tail; it stands square to the core's front. */
-export function jointSide(side: Side, taper: number): JointSide {
-  const [s, angle] = [sign(side), (taper * Math.PI) / 180];
+/**
+ * The side of a core whose half width grows by `taper` degrees toward the tail, seen from the front of the instrument: it stands square
+ * to z = 0, from which the core's front falls away by `slope`.
+ */
+export function jointSide(side: Side, taper: number, slope: number): JointSide {
+  const s = sign(side);
+  const [t, f] = [(taper * Math.PI) / 180, (slope * Math.PI) / 180];
+  const across = Math.hypot(Math.cos(t), Math.sin(t) * Math.cos(f));
   return {
-    along: { x: Math.cos(angle), y: s * Math.sin(angle), z: 0 },
-    normal: { x: -Math.sin(angle), y: s * Math.cos(angle), z: 0 },
+    along: { x: Math.cos(t) / across, y: (s * Math.sin(t) * Math.cos(f)) / across, z: 0 },
+    normal: { x: -Math.sin(t) * Math.cos(f), y: s * Math.cos(t), z: -Math.sin(t) * Math.sin(f) },
   };
 }
 

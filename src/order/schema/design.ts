@@ -5,7 +5,7 @@ import { voices } from "../voice.ts";
 import { perCount } from "./counts.ts";
 import { form } from "./dimension.ts";
 import { face } from "./face.ts";
-import { dots, foot, frets, inlays } from "./features.ts";
+import { dots, foot, frets, inlays, wings } from "./features.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
@@ -62,6 +62,7 @@ export const designFile = record({
   inlays: inlays.optional(),
   bridge: record({ face, foot }),
   tailpiece: record({ face }),
+  wings: wings.optional(),
 });
 
 /** A design as it is written. */

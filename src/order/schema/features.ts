@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
 import type { Feature } from "../settable.ts";
+import type { Side } from "../side.ts";
 import { form } from "./dimension.ts";
 import { face, places } from "./face.ts";
 import { measure } from "./measure.ts";
@@ -61,6 +62,31 @@ export const inlays = record({
     { error: "a list of inlays" },
   ),
 });
+
+/** One wing: its outline in its own plane, seen from the front, along its own axis and out from the joint line's head end. */
+function wing(side: Side) {
+  const dimensions = catalogue.filter(({ feature, part }) => feature === "wings" && part === `wing-${side}`);
+  const profile = oneOf(["round", "bevel", "none"], "how the edge between a face and what is cut is eased");
+  return record({
+    dimensions: record(Object.fromEntries(dimensions.map((entry) => [entry.id, form(entry)]))),
+    face,
+    profile: record({ front: profile, back: profile }),
+    pins: z
+      .array(
+        record({
+          id: word("the pin's name"),
+          at: z.tuple([measure, measure], { error: "two measures: [along, down]" }),
+        }),
+        {
+          error: "a list of pins",
+        },
+      )
+      .meta({ description: "the joint's index pins: along its length, and down from the wing's front" }),
+  });
+}
+
+/** The wings that are joined to the core's sides. */
+export const wings = record({ bass: wing("bass"), treble: wing("treble") });
 
 /** How the bridge stands on the core. */
 export const foot = z.union(

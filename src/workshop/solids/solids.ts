@@ -5,9 +5,11 @@ import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
 import { tailpieceSolidFile } from "./tailpiece-solid.ts";
+import { wingSolidFiles } from "./wing-solids.ts";
 
 const makers: readonly SolidFiles[] = [
   ...[neckSolidFile, fingerboardSolidFile, bridgeAndNutFiles, tailpieceSolidFile],
+  wingSolidFiles,
   gaugeFiles,
 ];
 

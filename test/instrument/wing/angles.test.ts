@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { jointCut } from "../../../src/instrument/wing/angles.ts";
-import { jointSide, sides, type WingAngles, wingFrame } from "../../../src/instrument/wing/frame.ts";
+import { jointSide, type WingAngles, wingFrame } from "../../../src/instrument/wing/frame.ts";
+import { sides } from "../../../src/order/side.ts";
 
 type Matrix = readonly (readonly [number, number, number])[];
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
@@ -49,8 +50,8 @@ function byMatrices(s: 1 | -1, { splay, cant, rake }: WingAngles, taper: number)
   };
 }
 
-function cutOf(side: (typeof sides)[number], angles: WingAngles, taper: number) {
-  const joint = jointSide(side, taper);
+function cutOf(side: (typeof sides)[number], angles: WingAngles, taper: number, slope = 0) {
+  const joint = jointSide(side, taper, slope);
   return jointCut(side, wingFrame(side, angles, joint, { x: 165, y: 23, z: -5 }), joint);
 }
 
