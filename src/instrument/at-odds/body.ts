@@ -1,3 +1,4 @@
+import { leastRadius } from "../../geometry/path-measures/least-radius.ts";
 import type { Body } from "../body/body.ts";
 import { lowerTo, raiseTo } from "../wall.ts";
 import { type Contradiction, type Look, mm, unless } from "./at-odds.ts";
@@ -10,7 +11,7 @@ export const bodyAtOdds: Look = (of, { body }) => {
   const bouts = [...boutsAtOdds(of), ...thicknessAtOdds(of, body)];
   if (bouts.length > 0) return bouts;
   const made = [...outlineAtOdds(of, body), ...recessAtOdds(of, body)];
-  return made.length > 0 ? made : wallAtOdds(of, body);
+  return made.length > 0 ? made : [...wallAtOdds(of, body), ...arrisAtOdds(of, body)];
 };
 
 /** Places along the body rise from its head end to its tail, and the waist is narrower than both bouts. */
@@ -97,6 +98,21 @@ function recessAtOdds(of: Of, { recess }: Body): Contradiction[] {
   });
 }
 
+/** An edge eased further than its outline's bends are wide would have nothing left to run round. A sharp corner is mitred. */
+function arrisAtOdds(of: Of, { outline, recess, solidInput }: Body): Contradiction[] {
+  if (outline.kind !== "ok" || recess.kind !== "ok") return [];
+  const { front, back } = solidInput.profile;
+  const bend = leastRadius(outline.path, "left");
+  const arris = front === "none" && back === "none" ? 0 : of("body.arris");
+  const holds = bend.kind === "straight" || bend.radius === 0 || arris < bend.radius;
+  const radius = bend.kind === "straight" ? 0 : bend.radius;
+  return unless(holds, ["body.arris", "body.head.corner", "body.corner"], {
+    found: `arrises of ${mm(arris)} round a bend of ${mm(radius)}`,
+    allowed: "arrises smaller than the tightest bend of the body's outline",
+    hint: lowerTo("body.arris", radius * 0.9),
+  });
+}
+
 /** What to make larger, by where the least wood is. */
 function wallAtOdds(of: Of, { outline, recess, wall }: Body): Contradiction[] {
   if (outline.kind !== "ok" || recess.kind !== "ok") return [];
@@ -115,10 +131,8 @@ function wallAtOdds(of: Of, { outline, recess, wall }: Body): Contradiction[] {
   return unless(false, ids, {
     found: `${found} between the core and the body's edge ${mm(wall.at - of("body.start"))} from its head end`,
     allowed: `${mm(least)} or more all round the core`,
-    hint:
-      ids[0] === "body.length"
-        ? `raise body.length by ${Math.ceil(2 * short)} mm, or raise body.lower.width`
-        : raiseTo(ids[0]!, of(ids[0]!) + 2 * short),
+    // Tail and head corners give less wood than the outline grows, as their rims run aslant.
+    hint: raiseTo(ids[0]!, of(ids[0]!) + (ids[0] === "body.waist.width" ? 2 : 3) * short),
   });
 }
 
