@@ -2,6 +2,7 @@ import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
 import { boardAtOdds } from "./at-odds/board.ts";
+import { bodyAtOdds } from "./at-odds/body.ts";
 import { bridgeFastenedAtOdds, bridgeFootAtOdds, bridgeSunkAtOdds } from "./at-odds/bridge.ts";
 import { dotsAtOdds } from "./at-odds/dots.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
@@ -41,7 +42,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds, bodyAtOdds],
 ];
 
 /**

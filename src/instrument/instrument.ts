@@ -4,6 +4,7 @@ import { dimensionOf, type Spec } from "../order/spec.ts";
 import { lazy } from "../step/lazy.ts";
 import type { Store } from "../step/store.ts";
 import type { Blank } from "./blank.ts";
+import { type Bodies, bodyGetters } from "./body/body.ts";
 import { type Bow, bowGetters } from "./bow/bow.ts";
 import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
@@ -39,6 +40,7 @@ import { type Wings, wingGetters } from "./wing/wings.ts";
 /** One instrument, right-handed, every part of it worked out when asked for; mm and degrees. */
 export type Instrument = Head &
   Wings &
+  Bodies &
   Board &
   Frets &
   Inlays &
@@ -174,6 +176,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...fretGetters(spec, store, () => own),
     ...inlayGetters(spec, store, () => own),
     ...wingGetters(spec, store, () => own),
+    ...bodyGetters(spec, store, () => own),
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),

@@ -1,3 +1,4 @@
+import { bodySettables } from "./body-settables.ts";
 import { neckSettables } from "./neck-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
@@ -96,6 +97,7 @@ export const catalogue: readonly Settable[] = [
     400,
   )("afterlength", "String from the bridge contact to the tailpiece exit"),
   ...wingSettables,
+  ...bodySettables,
 ];
 
 /** A dimension that can be set, by its dotted name. */

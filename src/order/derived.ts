@@ -156,6 +156,18 @@ export const derived: readonly Derived[] = [
     form: /^wing\.(bass|treble)\.pin\.[A-Za-z0-9][A-Za-z0-9-]*\.(along|down|wall|wall\.core)$/,
     from: ["the pin's place in the design", "wing.SIDE.pin", "wing.SIDE.pin.depth", "wing.SIDE.cant"],
   },
+  { form: /^body\.end$/, from: ["body.start", "body.length"] },
+  { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
+  { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },
+  {
+    form: /^body\.wall$/,
+    from: ["core.width", "body.waist.width", "body.head.width", "body.head.corner", "body.length"],
+  },
+  { form: /^body\.floor$/, from: ["body.thickness", "body.drop", "core.depth"] },
+  { form: /^body\.recess\.depth$/, from: ["core.depth", "body.drop"] },
+  { form: /^body\.recess\.width$/, from: ["core.width", "core.taper", "body.recess.clearance"] },
+  { form: /^body\.recess\.end$/, from: ["core.end", "core.slope", "body.recess.clearance"] },
+  { form: /^body\.under\.board$/, from: ["body.drop", "body.start", "core.slope", "core.drop"] },
   { form: /^nut\.(bend|splay)\.(least|most)$/, from: ["head.angle", "head.column", "tuner.height"] },
   {
     form: /^bridge\.foot\.x$/,

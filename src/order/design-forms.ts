@@ -10,6 +10,7 @@ export type DesignForm = { readonly form: WrittenDimension; readonly path: reado
  */
 export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<string, DesignForm> {
   const { foot } = design.bridge;
+  const { body } = design;
   const features = {
     frets: fretted ? design.frets : undefined,
     dots: design.dots,
@@ -17,6 +18,9 @@ export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<s
     inlays: design.inlays,
     "wings.bass": design.wings?.bass,
     "wings.treble": design.wings?.treble,
+    body,
+    "body.core.recess": typeof body?.core === "object" ? body.core.recess : undefined,
+    "body.corners.four": typeof body?.corners === "object" ? body.corners.four : undefined,
     "bridge.foot.cradle": typeof foot === "object" && "cradle" in foot ? foot.cradle : undefined,
     "bridge.foot.saddle": typeof foot === "object" && "saddle" in foot ? foot.saddle : undefined,
   };

@@ -1,3 +1,4 @@
+import { bodyEdges } from "./body-edge.ts";
 import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
 import { resolveFace, resolveMeasure } from "./resolve-face.ts";
@@ -6,12 +7,12 @@ import type { WrittenFace } from "./schema/face.ts";
 import type { Measure } from "./schema/measure.ts";
 import type { OrderFile } from "./schema/order.ts";
 import type { Side } from "./side.ts";
-import type { Spec, SpecFace, SpecFoot, SpecInlay, SpecValue, SpecWing } from "./spec.ts";
+import type { Spec, SpecBody, SpecFace, SpecFoot, SpecInlay, SpecValue, SpecWing } from "./spec.ts";
 
 type Values = { readonly [id: string]: SpecValue };
 type Features = Pick<
   Spec,
-  "surface" | "dots" | "inlays" | "bridgeFace" | "bridgeFoot" | "tailpieceFace" | "wings" | "places"
+  "surface" | "dots" | "inlays" | "bridgeFace" | "bridgeFoot" | "tailpieceFace" | "wings" | "body" | "places"
 >;
 
 /** Where frets are usually marked. */
@@ -81,6 +82,7 @@ export function resolveFeatures(design: ReadFile<DesignFile>, values: Values): C
         value: {
           ...{ surface: data.fingerboard.surface, dots: dotsOf(data), inlays },
           ...{ bridgeFace, bridgeFoot, tailpieceFace, places, wings: wings ?? null },
+          body: bodyOf(data),
         },
       };
 }
@@ -108,6 +110,15 @@ function footOf(foot: DesignFile["bridge"]["foot"], faceOf: FaceOf): SpecFoot {
   const frame = { along: "bridge.foot.width", out: "bridge.foot.thickness" };
   const face = { frame, edges: [], holes: foot.saddle.screws };
   return { kind: "saddle", screws: faceOf(face, ["bridge", "foot", "saddle"], "saddle", []).holes };
+}
+
+function bodyOf({ body }: DesignFile): SpecBody | null {
+  if (body === undefined) return null;
+  const { core, corners, profile, cut } = body;
+  return {
+    ...{ core: core === "through" ? core : "recess", corners: corners === "none" ? corners : "four" },
+    ...{ profile, cut: bodyEdges.filter((edge) => cut === "all" || cut.includes(edge)) },
+  };
 }
 
 function dotsOf({ dots, "side-dots": side }: DesignFile): Spec["dots"] {

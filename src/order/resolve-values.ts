@@ -159,6 +159,9 @@ const wanted: { readonly [feature in Feature]: string } = {
   cradle: "give the design's bridge a cradle as its foot",
   saddle: "give the design's bridge a saddle as its foot",
   wings: "choose a winged design",
+  body: "choose a design whose body is in one piece",
+  "body-recess": "give the design's body a recess for the core",
+  "body-corners": "give the design's body four corners",
 };
 
 /** A dimension of something that this instrument doesn't have. */

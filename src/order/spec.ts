@@ -1,3 +1,4 @@
+import type { BodyEdge } from "./body-edge.ts";
 import type { Count } from "./count.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
@@ -76,6 +77,17 @@ export type SpecWing = {
 };
 
 /**
+ * A body in one piece: whether the core runs right through it or lies in a recess of its front, whether its bouts meet the waist in
+ * corners, how its edges are eased, and which are cut to the line.
+ */
+export type SpecBody = {
+  readonly core: "through" | "recess";
+  readonly corners: "none" | "four";
+  readonly profile: { readonly front: EdgeProfile; readonly back: EdgeProfile };
+  readonly cut: readonly BodyEdge[];
+};
+
+/**
  * How the bridge stands: by itself on the core's front; as a saddle screwed down through its foot, whose screws' places are
  * across from the foot's bass end and along from its tail side; or over a pickup in a cradle, whose outline lies in the core's
  * front: along it, and across from the bass end.
@@ -122,6 +134,8 @@ export type Spec = {
   readonly tailpieceFace: SpecFace;
   /** None on an instrument whose body is in one piece. */
   readonly wings: { readonly [side in Side]: SpecWing } | null;
+  /** None on a winged instrument. */
+  readonly body: SpecBody | null;
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;

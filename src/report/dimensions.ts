@@ -5,6 +5,7 @@ import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
 import { boardDimensions } from "./board-dimensions.ts";
+import { bodyDimensions } from "./body-dimensions.ts";
 import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
@@ -22,7 +23,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
-    ...[...tailpieceDimensions(spec), ...wingDimensions(spec)],
+    ...[...tailpieceDimensions(spec), ...wingDimensions(spec), ...bodyDimensions(spec)],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec)],
   ];

@@ -1,6 +1,7 @@
 import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { boardFlats } from "./board-flats.ts";
+import { bodyFlats } from "./body-flats.ts";
 import { bridgeFlat } from "./bridge.ts";
 import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
@@ -74,6 +75,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...tailpieceFlats,
   ...neckFlats,
   ...wingFlats,
+  ...bodyFlats,
 ];
 
 /** The flat machine files of one order. */

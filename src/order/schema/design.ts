@@ -5,7 +5,7 @@ import { voices } from "../voice.ts";
 import { perCount } from "./counts.ts";
 import { form } from "./dimension.ts";
 import { face } from "./face.ts";
-import { dots, foot, frets, inlays, wings } from "./features.ts";
+import { body, dots, foot, frets, inlays, wings } from "./features.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
@@ -63,6 +63,7 @@ export const designFile = record({
   bridge: record({ face, foot }),
   tailpiece: record({ face }),
   wings: wings.optional(),
+  body: body.optional(),
 });
 
 /** A design as it is written. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { bodyEdges } from "../body-edge.ts";
 import { catalogue } from "../catalogue.ts";
 import type { Feature } from "../settable.ts";
 import type { Side } from "../side.ts";
@@ -63,10 +64,11 @@ export const inlays = record({
   ),
 });
 
+const profile = oneOf(["round", "bevel", "none"], "how the edge between a face and what is cut is eased");
+
 /** One wing: its outline in its own plane, seen from the front, along its own axis and out from the joint line's head end. */
 function wing(side: Side) {
   const dimensions = catalogue.filter(({ feature, part }) => feature === "wings" && part === `wing-${side}`);
-  const profile = oneOf(["round", "bevel", "none"], "how the edge between a face and what is cut is eased");
   return record({
     dimensions: record(Object.fromEntries(dimensions.map((entry) => [entry.id, form(entry)]))),
     face,
@@ -87,6 +89,31 @@ function wing(side: Side) {
 
 /** The wings that are joined to the core's sides. */
 export const wings = record({ bass: wing("bass"), treble: wing("treble") });
+
+/** A body in one piece, which takes in the core, and how it is cut round. */
+export const body = record({
+  core: z.union(
+    [
+      oneOf(["through"], "a core that runs right through the body"),
+      record({ recess: record({ dimensions: record(own("body-recess")) }) }),
+    ],
+    { error: "through, or { recess: … } where the body's front is sunk for the core and a floor is left" },
+  ),
+  corners: z.union(
+    [
+      oneOf(["none"], "bouts that run fair into the waist"),
+      record({ four: record({ dimensions: record(own("body-corners")) }) }),
+    ],
+    { error: "none, or { four: … } for corners between bouts and waist" },
+  ),
+  profile: record({ front: profile, back: profile }),
+  cut: z
+    .union([oneOf(["all"], "cut all round"), z.array(oneOf(bodyEdges, "an edge of the body")).min(1)], {
+      error: "all, or a list of the edges that are cut: head, bass, treble",
+    })
+    .meta({ description: "all, or the edges that are cut to the line; the others keep the blank's edge" }),
+  dimensions: record(own("body")),
+});
 
 /** How the bridge stands on the core. */
 export const foot = z.union(

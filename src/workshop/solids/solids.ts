@@ -1,4 +1,5 @@
 import type { Model } from "../model.ts";
+import { bodySolidFile } from "./body-solid.ts";
 import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
@@ -10,6 +11,7 @@ import { wingSolidFiles } from "./wing-solids.ts";
 const makers: readonly SolidFiles[] = [
   ...[neckSolidFile, fingerboardSolidFile, bridgeAndNutFiles, tailpieceSolidFile],
   wingSolidFiles,
+  bodySolidFile,
   gaugeFiles,
 ];
 

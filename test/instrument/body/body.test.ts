@@ -1,0 +1,236 @@
+import { describe, expect, it } from "vitest";
+import { facet } from "../../../src/geometry/facet.ts";
+import { extentsOf, pathLength, signedArea } from "../../../src/geometry/measure.ts";
+import { nearestPlace } from "../../../src/geometry/path-measures/nearest-place.ts";
+import { ordinatesAt } from "../../../src/geometry/path-measures/ordinates-at.ts";
+import { placeAlong } from "../../../src/geometry/path-measures/place-along.ts";
+import { segmentsOf } from "../../../src/geometry/segment.ts";
+import { fromFrame } from "../../../src/geometry/solid/frame.ts";
+import { madeBody } from "../../../src/instrument/body/body.ts";
+import { bowClearance } from "../../../src/instrument/bow/clearance.ts";
+import { contradictions } from "../../../src/instrument/contradictions.ts";
+import { coreAxes } from "../../../src/instrument/core/core-axes.ts";
+import { instrument } from "../../../src/instrument/instrument.ts";
+import { dimensionOf, type Spec } from "../../../src/order/spec.ts";
+import { memoryStore } from "../../../src/step/store.ts";
+import { forced, movesIn } from "../../forced.ts";
+import { type BodyKind, bodySpec } from "../../own-body.ts";
+import { designs, everyCount, specOf } from "../../samples.ts";
+import { crossings, polygonOf } from "../../simple-ring.ts";
+
+const kinds: readonly BodyKind[] = [
+  { core: "recess", corners: "none" },
+  { core: "through", corners: "none" },
+  { core: "recess", corners: "four" },
+];
+const all = designs.thrift.flatMap((count) => kinds.map((kind) => ({ count, ...kind })));
+const store = memoryStore();
+const problemsOf = (spec: Spec) => contradictions(spec, instrument(spec, store));
+
+it("only thrift has a body in one piece, and no design has it beside wings", () => {
+  for (const { design, count } of everyCount) {
+    const { body, wings } = specOf(design, count);
+    expect(body !== null).toBe(design === "thrift");
+    expect(wings === null).toBe(body !== null);
+  }
+});
+
+describe.each(all)("a body for $count strings, core $core, corners $corners", ({ count, ...kind }) => {
+  const spec = bodySpec(count, kind);
+  const made = instrument(spec, store);
+  const { outline, recess } = madeBody(made.body!);
+  const of = (id: string) => dimensionOf(spec, id);
+  const widthAt = (along: number) => {
+    const found = ordinatesAt(segmentsOf(outline.path), of("body.start") + along);
+    return found.at(-1)! - found[0]!;
+  };
+
+  it("can be made", () => expect(problemsOf(spec)).toEqual([]));
+
+  it("is one ring, counter-clockwise, without crossings, and alike on both sides", () => {
+    expect(signedArea(outline.path)).toBeGreaterThan(0);
+    expect(crossings(polygonOf(outline.path))).toBe(0);
+    const turned = outline.path.points.map(({ x, y }) => ({ x, y: -y }));
+    for (const place of turned)
+      expect(Math.min(...outline.path.points.map(({ x, y }) => Math.hypot(x - place.x, y - place.y)))).toBe(
+        0,
+      );
+  });
+
+  it("has its bouts' widths where they are set, its length and its head end", () => {
+    for (const bout of ["upper", "waist", "lower"])
+      expect(Math.abs(widthAt(of(`body.${bout}.at`)) - of(`body.${bout}.width`))).toBeLessThan(0.025);
+    const { minX, maxX, maxY } = extentsOf([outline.path])!;
+    expect([minX, maxX - minX]).toEqual([of("body.start"), of("body.length")]);
+    // The greatest width is not at the station to the last digit, and hardly more.
+    expect(2 * maxY).toBeGreaterThanOrEqual(of("body.lower.width") - 0.025);
+    expect(2 * maxY).toBeLessThan(of("body.lower.width") + (kind.corners === "four" ? 2 : 0.5));
+    const head = outline.path.points.filter(({ x }) => Math.abs(x - minX) < 1e-6).map(({ y }) => y);
+    expect(head).toHaveLength(2);
+    // The corner's rounding starts about a radius from the corner, less as the rim leaves at less than a right angle.
+    const left = of("body.head.width") - 2 * of("body.head.corner");
+    expect(head[1]! - head[0]!).toBeGreaterThan(left);
+    expect(head[1]! - head[0]!).toBeLessThan(of("body.head.width"));
+  });
+
+  it("turns without a corner but where the design has some, and its corners have their radius", () => {
+    const segments = segmentsOf(outline.path);
+    const corners = segments.filter(
+      (segment) => segment.kind === "arc" && Math.abs(segment.radius - 6) < 1e-6,
+    );
+    expect(corners).toHaveLength(kind.corners === "four" ? 4 : 0);
+    const way = (i: number, end: 0 | 1) => {
+      const segment = segments[i]!;
+      if (segment.kind === "line")
+        return Math.atan2(segment.to.y - segment.from.y, segment.to.x - segment.from.x);
+      return segment.start + segment.sweep * end + (Math.sign(segment.sweep) * Math.PI) / 2;
+    };
+    for (const i of segments.keys()) {
+      const turn = way((i + 1) % segments.length, 0) - way(i, 1);
+      expect(Math.abs(Math.sin(turn / 2))).toBeLessThan(1e-5);
+    }
+  });
+
+  it("leaves the wood that it tells beside the core, by another way of measuring", () => {
+    const { wall } = made.body!;
+    const rim = polygonOf(outline.rim).map(([x, y]) => ({ x, y }));
+    const length = pathLength(recess.side);
+    const near = Array.from({ length: 300 }, (_, i) => {
+      const place = placeAlong(recess.side, (i / 299) * length);
+      if (place.kind !== "ok") throw new Error(place.kind);
+      return Math.min(...rim.map(({ x, y }) => Math.hypot(x - place.point.x, y - place.point.y)));
+    });
+    expect(Math.abs(Math.min(...near) - wall.left)).toBeLessThan(0.1);
+    expect(wall.left).toBeGreaterThan(of("body.wall.least"));
+    const at = nearestPlace(outline.rim, { x: wall.at, y: recess.half.head });
+    expect(at.kind === "ok" && at.distance).toBeCloseTo(wall.left, 3);
+  });
+
+  it("lies out of the way of a bow on the outer strings by 5 mm and 3 degrees", () => {
+    const axes = coreAxes(made.core);
+    const front = facet(outline.path, 0.2).points.map(({ x, y }) => fromFrame(axes, x, y, -of("body.drop")));
+    for (const side of [1, -1] as const) {
+      const i = side === 1 ? 0 : -1;
+      const place = (where: "nut" | "bridge") => ({
+        y: made.layout[where].at(i)!,
+        z: made.heights[where].at(i)!,
+      });
+      const tilt = side === 1 ? made.bow.outermost.treble : made.bow.outermost.bass;
+      const string = { length: of("string.length"), nut: place("nut"), bridge: place("bridge") };
+      const clearance = store.answer(bowClearance, {
+        hair: { string, side, tilt },
+        ...{ from: made.taper.length + 2, to: of("string.length") - 4, surfaces: [front] },
+        corner: { x: made.taper.length, y: (side * made.taper.end) / 2, z: of("fingerboard.edge") },
+      }).value;
+      expect(clearance.surface).toBeGreaterThan(5);
+      expect(clearance.room).toBeGreaterThan(3);
+    }
+  });
+});
+
+describe("the design's own ranges", () => {
+  const moved = [
+    "neck.heel.end",
+    "neck.transition.end",
+    "core.start",
+    "core.end",
+    "core.slope",
+    "core.depth",
+  ];
+  const ids = Object.keys(specOf("thrift", 4).values).filter(
+    (id) => id.startsWith("body.") || moved.includes(id),
+  );
+  it("leave no body that can't be made, each end of each alone, but one whose floor is asked thicker", () => {
+    expect(ids.length).toBeGreaterThan(20);
+    const odd: string[] = [];
+    for (const count of [4, 7]) {
+      const { values } = specOf("thrift", count);
+      for (const id of [...ids, "core.width", "neck.corner", "core.taper"])
+        for (const end of ["least", "most"] as const) {
+          const at = values[id]![end];
+          const text = `set:\n  ${id}: ${at} ${values[id]!.kind === "angle" ? "deg" : "mm"}\n`;
+          const found = problemsOf(specOf("thrift", count, text));
+          odd.push(...found.map(({ hint }) => `${id} ${end}: ${hint}`));
+        }
+    }
+    const floors = [
+      "body.drop least: raise body.thickness to 25.5 mm",
+      "body.floor.least most: raise body.thickness to 26 mm",
+    ];
+    // The least length is for the shortest core.
+    const short = (to: number) => `body.length least: raise body.length to ${to} mm`;
+    expect(odd).toEqual([short(282.48), ...floors, short(289.27), ...floors]);
+  });
+});
+
+type Case = [what: string, values: Readonly<Record<string, number>>, found: RegExp, name: string];
+
+describe("a body that contradicts the rest", () => {
+  it.each<Case>([
+    ["with a waist as wide as a bout", { "body.waist.width": 106 }, /waist 106 mm wide/, "body.waist.width"],
+    [
+      "with bouts out of order",
+      { "body.waist.at": 40 },
+      /body.upper.at 46 mm, body.waist.at 40/,
+      "body.waist.at",
+    ],
+    ["that ends before its lower bout", { "body.length": 220 }, /body.lower.at 224/, "body.length"],
+    ["under the whole core", { "body.drop": 30 }, /front lies 30 mm under/, "body.drop"],
+    ["with too thin a floor", { "body.thickness": 22 }, /floor of 2 mm/, "body.thickness"],
+    [
+      "with a recess through its back",
+      { "body.thickness": 19 },
+      /recess 20 mm deep .* 19 mm/,
+      "body.thickness",
+    ],
+    ["with edges that meet", { "body.arris": 12 }, /arrises of 12 mm/, "body.arris"],
+    ["with edges eased further than its corners", { "body.arris": 8 }, /arrises of 8 mm round/, "body.arris"],
+    ["that begins on the heel", { "body.start": 30 }, /begins 30 mm along/, "body.start"],
+    ["shorter than the core", { "body.length": 265 }, /ends 309 mm along the core/, "body.length"],
+    ["with too little wood behind the core", { "body.length": 272 }, /ends 316 mm/, "body.length"],
+    [
+      "with a waist narrower than the core",
+      { "body.waist.width": 40 },
+      /no wood between/,
+      "body.waist.width",
+    ],
+    ["with little wood at the waist", { "body.waist.width": 54 }, /3\.\d+ mm of wood/, "body.waist.width"],
+    [
+      "with a head end narrower than core and corners",
+      { "body.head.width": 66 },
+      /wood between/,
+      "body.head.width",
+    ],
+    [
+      "with corners too large for its head end",
+      { "body.head.corner": 80 },
+      /corners of 80 mm/,
+      "body.head.corner",
+    ],
+  ])("%s is told, with what to move", (_, values, found, name) => {
+    const spec = forced(specOf("thrift", 4), values);
+    const problems = problemsOf(spec);
+    expect(problems.map((problem) => problem.found).join()).toMatch(found);
+    expect(problems[0]!.name).toBe(name);
+    for (const { hint } of problems) expect(hint).toMatch(/raise|lower|move/);
+    const mending = problems.flatMap(({ hint }) =>
+      movesIn(hint).filter(({ id, to }) =>
+        problemsOf(forced(specOf("thrift", 4), { ...values, [id]: to })).every(
+          (problem) => !found.test(problem.found),
+        ),
+      ),
+    );
+    expect(mending.length).toBeGreaterThan(0);
+  });
+
+  it("with corners that have no room is told", () => {
+    const spec = forced(bodySpec(4, { core: "recess", corners: "four" }), { "body.corner": 400 });
+    expect(problemsOf(spec).map(({ found }) => found)).toEqual(["corners of 400 mm between bouts and waist"]);
+  });
+
+  it("right through has no floor to be too thin", () => {
+    const spec = bodySpec(4, { core: "through", corners: "none" });
+    expect(problemsOf(forced(spec, { "body.thickness": 18 }))).toEqual([]);
+    expect(spec.values["body.floor.least"]).toBeUndefined();
+  });
+});
