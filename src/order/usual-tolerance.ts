@@ -6,6 +6,7 @@ export const usual = {
   stress: 5,
   pitch: 0.01,
   mass: 1,
+  lightMass: 0.1,
   volume: 0.5,
   moment: 30,
   balance: 1,

@@ -5,6 +5,14 @@ import { type Dimension, mass } from "./dimension.ts";
 
 const whole = "instrument";
 
+/** Parts that weigh a few grams. */
+const lights: readonly string[] = ["bridge", "nut", "tailpiece"];
+
+/** A mass of something that weighs little: a gram off is much there. */
+function light(dimension: Dimension): Dimension {
+  return { ...dimension, tolerance: usual.lightMass };
+}
+
 /** What each part weighs and takes of space, and the whole instrument's mass and balance. */
 export function massDimensions({ values, wings, strings }: Spec): Dimension[] {
   const rods = values["rod.count"]!.value > 0 ? [{ name: "rods", part: "neck" }] : [];
@@ -15,8 +23,10 @@ export function massDimensions({ values, wings, strings }: Spec): Dimension[] {
   return [
     ...[...own, ...rods].flatMap(({ name, part }) => partDimensions(name, part)),
     ...strings.map(({ name }) =>
-      mass("strings", `string.${name}.mass`, `${name}: mass from head to tailpiece`, (model) =>
-        pieceNamed(model, `string-${name}`),
+      light(
+        mass("strings", `string.${name}.mass`, `${name}: mass from head to tailpiece`, (model) =>
+          pieceNamed(model, `string-${name}`),
+        ),
       ),
     ),
     mass(whole, "hardware.mass", "Mass of what the design screws on (default, confirm)", ({ masses }) =>
@@ -32,13 +42,14 @@ function partDimensions(name: string, part: string): Dimension[] {
     if (weighed === undefined) throw new RangeError(`no part ${name} is weighed`);
     return weighed;
   };
+  const label = `Mass of the finished ${name}, of its wood's usual density`;
+  const weight = mass(part, `${name}.mass`, label, (model) => found(model).mass);
   return [
-    mass(part, `${name}.mass`, `Mass of the finished ${name}, of its wood's usual density`, (model) => {
-      return found(model).mass;
-    }),
+    lights.includes(name) ? light(weight) : weight,
     {
       ...{ id: `${name}.volume`, label: `Volume of the finished ${name}`, unit: "cm³", part },
-      ...{ tolerance: usual.volume, of: (model) => found(model).volume / 1000 },
+      ...{ tolerance: lights.includes(name) ? usual.lightMass : usual.volume },
+      ...{ of: (model) => found(model).volume / 1000 },
     },
   ];
 }
