@@ -7,12 +7,12 @@ import { shownPath } from "./shown-path.ts";
 
 /**
  * The library that an order at some place on disk draws from, the nearest first: folders beside it, one above it, a `models`
- * folder in either, and last the designs, shops and strings that come with the program.
+ * folder in either, and last the designs, shops, strings and woods that come with the program.
  */
 export function diskLibrary(orderFile: string): Library {
   const roots = rootsFor(orderFile);
   const fileOf = (root: string, shelf: Shelf, name: string) =>
-    shelf === "strings" ? join(root, `${name}.yaml`) : join(root, shelf, `${name}.yaml`);
+    inOneFile(shelf) ? join(root, `${name}.yaml`) : join(root, shelf, `${name}.yaml`);
   return {
     find: (shelf, name) => {
       const path = roots.map((root) => fileOf(root, shelf, name)).find(isThere);
@@ -22,7 +22,7 @@ export function diskLibrary(orderFile: string): Library {
       return text.ok ? { ok: true, value: { file, text: text.value } } : text;
     },
     names: (shelf) => {
-      const folders = shelf === "strings" ? [] : roots.map((root) => join(root, shelf));
+      const folders = inOneFile(shelf) ? [] : roots.map((root) => join(root, shelf));
       const names = folders.filter(isFolder).flatMap((folder) => readdirSync(folder));
       return [
         ...new Set(names.filter((name) => name.endsWith(".yaml")).map((name) => name.slice(0, -5))),
@@ -35,6 +35,11 @@ export function diskLibrary(orderFile: string): Library {
 export function approvedFolder(orderFile: string): string {
   const folder = dirname(absolute(orderFile));
   return join(existsSync(join(dirname(folder), "designs")) ? dirname(folder) : folder, "approved");
+}
+
+/** Whether a shelf is one file and not a folder of them. */
+function inOneFile(shelf: Shelf): boolean {
+  return shelf === "strings" || shelf === "woods";
 }
 
 /** Whether something stands under a path, even a link that leads nowhere: that is a fault to tell, not to pass by. */

@@ -98,6 +98,12 @@ export const catalogue: readonly Settable[] = [
   )("afterlength", "String from the bridge contact to the tailpiece exit"),
   ...wingSettables,
   ...bodySettables,
+  settable(
+    "instrument",
+    "length",
+    -1000,
+    3000,
+  )("hold.x", "Where the instrument is held up, from the nut, for the moment of its weight about that place"),
 ];
 
 /** A dimension that can be set, by its dotted name. */

@@ -182,6 +182,20 @@ export const derived: readonly Derived[] = [
   { form: /^nut\.blank\.length$/, from: ["nut.gap", "nut.margin"] },
   { form: /^nut\.blank\.height$/, from: ["string.clearance.nut.high", "nut.allowance"] },
   { form: /^nut\.blank\.thickness$/, from: ["nut.thickness"] },
+  {
+    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|rods)\.(mass|volume)$/,
+    from: ["the design's woods", "the part's own sizes", "core.depth"],
+  },
+  { form: /^string\.[A-G][#b]?\d\.mass$/, from: ["the string's mass per length", "string.length"] },
+  { form: /^hardware\.mass$/, from: ["the design's hardware"] },
+  {
+    form: /^(mass\.total|balance\.[xyz])$/,
+    from: ["the design's woods and hardware", "core.depth", "core.width", "head.thickness"],
+  },
+  {
+    form: /^balance\.(moment|hold)$/,
+    from: ["hold.x", "the design's woods and hardware", "head.thickness"],
+  },
 ];
 
 /** What a dimension follows from, when it is a worked-out one. */

@@ -6,6 +6,8 @@ export type Kind =
   | "frequency"
   | "mass-per-length"
   | "stress"
+  | "mass"
+  | "density"
   | "number"
   | "count";
 
@@ -22,6 +24,8 @@ export const kinds: {
     words: { "g/m": 1, "kg/m": 1000, "lb/in": 17857.9673, "mg/m": 0.001 },
   },
   stress: { unit: "MPa", words: { MPa: 1, GPa: 1000 } },
+  mass: { unit: "g", words: { g: 1, kg: 1000, oz: 28.349523125 } },
+  density: { unit: "kg/m3", words: { "kg/m3": 1, "g/cm3": 1000 } },
   number: { unit: "", words: {} },
   count: { unit: "", words: {} },
 };
@@ -43,6 +47,8 @@ const forms: { readonly [kind in Kind]: string } = {
   frequency: "a frequency such as 440 or 442 Hz",
   "mass-per-length": "a mass per length such as 0.66 or 0.66 g/m",
   stress: "a stress such as 2600 MPa or 2.6 GPa",
+  mass: "a mass such as 30 g or 0.5 kg",
+  density: "a density such as 705 kg/m3 or 0.7 g/cm3",
   number: "a number such as 5, 0.62 or 1/6",
   count: "a whole number such as 2",
 };

@@ -11,10 +11,12 @@ import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
+import { densitiesOf, partWoodsOf, woodProblems } from "./resolve-woods.ts";
 import { type DesignFile, designFile } from "./schema/design.ts";
 import { type OrderFile, orderFile } from "./schema/order.ts";
 import { shopFile } from "./schema/shop.ts";
 import { stringsFile } from "./schema/strings.ts";
+import { type WoodsFile, woodsFile } from "./schema/woods.ts";
 import type { Spec } from "./spec.ts";
 
 /** What options put in place of an order's own words; texts as they were typed. */
@@ -50,10 +52,14 @@ export function resolve(
   const design = load(designFile, "designs", data.design, "design");
   const shop = load(shopFile, "shops", data.shop, "shop");
   const strings = load(stringsFile, "strings", "strings", "strings");
-  const problems = [design, shop, strings].flatMap((loaded) => (loaded.ok ? [] : loaded.problems));
-  if (!design.ok || !shop.ok || !strings.ok) return { ok: false, problems };
+  const woods = load(woodsFile, "woods", "woods", "woods");
+  const problems = [design, shop, strings, woods].flatMap((loaded) => (loaded.ok ? [] : loaded.problems));
+  if (!design.ok || !shop.ok || !strings.ok || !woods.ok) return { ok: false, problems };
   return resolveRead(
-    { order: order.value, design: design.value, shop: shop.value, strings: strings.value },
+    {
+      ...{ order: order.value, design: design.value, shop: shop.value },
+      ...{ strings: strings.value, woods: woods.value },
+    },
     options,
   );
 }
@@ -63,11 +69,13 @@ type Files = {
   readonly design: ReadFile<DesignFile>;
   readonly shop: ReadFile<Spec["shop"]>;
   readonly strings: ReadFile<z.output<typeof stringsFile>>;
+  readonly woods: ReadFile<WoodsFile>;
 };
 
-function resolveRead({ order, design, shop, strings }: Files, options: Options): Checked<Spec> {
+function resolveRead({ order, design, shop, strings, woods }: Files, options: Options): Checked<Spec> {
   const problems: Problem[] = [...overruleProblems(order), ...designProblems(order.data, design)];
   problems.push(...ownName(order.data.shop, shop, shop.data.shop, "shop"));
+  problems.push(...woodProblems(design, woods.data));
   const hand = options.hand ?? order.data.hand;
   if (hand !== "right" && hand !== "left") problems.push(optionProblem("hand", hand, "right, left"));
   const wanted = wantedStrings(order.data, options);
@@ -104,6 +112,8 @@ function resolveRead({ order, design, shop, strings }: Files, options: Options):
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
+      partWoods: partWoodsOf(design.data),
+      ...{ densities: densitiesOf(design.data, woods.data), hardware: design.data.hardware ?? [] },
       ...{ frets: frets.value, ...features.value, shop: shop.data },
       places: { ...features.value.places, ...stringPlaces(asked) },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
@@ -118,7 +128,7 @@ function lookedUp(shelf: Shelf, name: string, position: Position, library: Libra
   const found = library.find(shelf, name);
   if (found !== undefined) return found;
   const names = library.names(shelf);
-  const word = shelf === "strings" ? "strings" : shelf.slice(0, -1);
+  const word = shelf === "strings" || shelf === "woods" ? shelf : shelf.slice(0, -1);
   const bare = name.replace(/\.ya?ml$/, "");
   const allowed = names.length === 0 ? `a file in ${shelf}/` : names.join(", ");
   const hint = names.includes(bare)

@@ -97,6 +97,13 @@ export type SpecFoot =
   | { readonly kind: "saddle"; readonly screws: SpecFace["holes"] }
   | { readonly kind: "cradle"; readonly face: SpecFace };
 
+/** Something that is screwed on: the mass of one, g, and where: one at each tuner or each string's exit, one where the bridge stands, or at a place, mm. */
+export type SpecHardware = {
+  readonly id: string;
+  readonly mass: number;
+  readonly at: "tuners" | "exits" | "bridge" | readonly [x: number, y: number, z: number];
+};
+
 /** A check that a person overrules, and where the order says so. */
 export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
 
@@ -129,6 +136,13 @@ export type Spec = {
   readonly neckWoods: readonly string[];
   /** What the fingerboard may be made of, the best first. */
   readonly boardWoods: readonly string[];
+  /** What the other parts are made of; wings of null are made of what the neck is. */
+  readonly partWoods: {
+    readonly [part in "bridge" | "nut" | "tailpiece" | "rod"]: string;
+  } & { readonly wings: string | null };
+  /** Density of everything that a part may be made of, by name, kg/m³. */
+  readonly densities: { readonly [wood: string]: number };
+  readonly hardware: readonly SpecHardware[];
   readonly bridgeFace: SpecFace;
   readonly bridgeFoot: SpecFoot;
   readonly tailpieceFace: SpecFace;

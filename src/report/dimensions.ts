@@ -12,6 +12,7 @@ import { angle, type Dimension, length } from "./dimension.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
+import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
@@ -25,7 +26,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...inlayDimensions(spec), ...neckDimensions],
     ...[...tailpieceDimensions(spec), ...wingDimensions(spec), ...bodyDimensions(spec)],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
-    ...[...forceDimensions(spec), ...bowDimensions(spec)],
+    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
   ];
 }
 

@@ -1,9 +1,11 @@
 import { type Instrument, instrument } from "../instrument/instrument.ts";
 import type { Spec } from "../order/spec.ts";
 import { type Forces, forces } from "../physics/forces.ts";
+import { type Masses, masses } from "../physics/mass/masses.ts";
 import type { Store } from "../step/store.ts";
 import { type Blanks, blanks } from "./blanks.ts";
 import { type Sawing, sawing } from "./sawing.ts";
+import { woodTaken } from "./stock/wood-taken.ts";
 
 /** All that dimensions, checks and drawings may ask: the spec, the instrument, what acts on it, and how it is made. */
 export type Model = {
@@ -12,13 +14,18 @@ export type Model = {
   readonly forces: Forces;
   readonly sawing: Sawing;
   readonly blanks: Blanks;
+  readonly masses: Masses;
 };
 
 /** The model of one spec; nothing is worked out until something asks for it. */
 export function modelOf(spec: Spec, store: Store): Model {
   const made = instrument(spec, store);
+  const [saw, boards] = [sawing(spec, made, store), blanks(spec, made, store)];
   return {
-    ...{ spec, instrument: made, forces: forces(spec, made, store) },
-    ...{ sawing: sawing(spec, made, store), blanks: blanks(spec, made, store) },
+    ...{ spec, instrument: made, forces: forces(spec, made, store), sawing: saw, blanks: boards },
+    masses: masses(spec, made, store, () => ({
+      neck: woodTaken(saw.stock, spec.neckWoods),
+      fingerboard: woodTaken(boards.fingerboard, spec.boardWoods),
+    })),
   };
 }

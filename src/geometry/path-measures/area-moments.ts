@@ -1,3 +1,4 @@
+import { gaussRule } from "../gauss-rule.ts";
 import type { Path } from "../path.ts";
 import { segmentsOf } from "../segment.ts";
 
@@ -78,23 +79,7 @@ function sliver(vx: number, vy: number, half: number): Sums {
   return sums;
 }
 
-/** Gauss's rule of 16 points on 0..1: places and weights, found by Newton's method on Legendre's polynomial. */
-const GAUSS: readonly (readonly [number, number])[] = gauss(16);
-
-function gauss(n: number): [number, number][] {
-  return Array.from({ length: n }, (_, i) => {
-    let x = Math.cos((Math.PI * (i + 0.75)) / (n + 0.5));
-    let slope = 1;
-    for (let round = 0; round < 8; round++) {
-      let [before, value] = [1, x];
-      for (let k = 2; k <= n; k++)
-        [before, value] = [value, ((2 * k - 1) * x * value - (k - 1) * before) / k];
-      slope = (n * (x * value - before)) / (x * x - 1);
-      x -= value / slope;
-    }
-    return [(1 + x) / 2, 1 / ((1 - x * x) * slope * slope)];
-  });
-}
+const GAUSS = gaussRule(16);
 
 /** The moments of the same area moved by (dx, dy). */
 function moved(m: AreaMoments, dx: number, dy: number): AreaMoments {

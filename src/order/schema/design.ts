@@ -6,6 +6,7 @@ import { perCount } from "./counts.ts";
 import { form } from "./dimension.ts";
 import { face } from "./face.ts";
 import { body, dots, foot, frets, inlays, wings } from "./features.ts";
+import { hardware } from "./hardware.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
@@ -21,6 +22,8 @@ const woods = (part: string) =>
     .array(word("a wood of the shop's boards"), { error: "a list of woods, the best first" })
     .min(1, { error: "at least one wood" })
     .meta({ description: `what the ${part} may be made of, the best first` });
+
+const madeOf = (part: string) => word(`what the ${part} is made of: a name of woods.yaml`);
 
 /** One kind of instrument, all string counts. */
 export const designFile = record({
@@ -41,7 +44,13 @@ export const designFile = record({
       "machine heads in the head's face, pegs with a taper of 1:30, or tuners at the tail and a bare head",
     ),
   }),
-  woods: record({ neck: woods("neck"), fingerboard: woods("fingerboard") }),
+  woods: record({
+    ...{ neck: woods("neck"), fingerboard: woods("fingerboard") },
+    ...{ bridge: madeOf("bridge"), nut: madeOf("nut"), tailpiece: madeOf("tailpiece") },
+    rod: madeOf("reinforcing rods"),
+    wings: madeOf("wings").optional(),
+  }),
+  hardware: hardware.optional(),
   stations: record({
     fingerboard: z
       .array(quantity("length"), { error: "a list of lengths" })

@@ -9,6 +9,8 @@ const patterns: { readonly [kind in Kind]: string } = {
   frequency: "^\\s*[0-9.eE+-]+\\s*(Hz)?\\s*$",
   "mass-per-length": "^\\s*[0-9.eE+-]+\\s*(g/m|kg/m|lb/in|mg/m)?\\s*$",
   stress: "^\\s*[0-9.eE+-]+\\s*(MPa|GPa)?\\s*$",
+  mass: "^\\s*[0-9.eE+-]+\\s*(g|kg|oz)?\\s*$",
+  density: "^\\s*[0-9.eE+-]+\\s*(kg/m3|g/cm3)?\\s*$",
   number: "^\\s*[+-]?[0-9./ eE+-]+\\s*$",
   count: "^\\s*[0-9]+\\s*$",
 };

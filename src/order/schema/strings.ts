@@ -3,7 +3,8 @@ import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName } from "./word.ts";
 
-const mark = oneOf(
+/** How far a number can be trusted. */
+export const mark = oneOf(
   ["S", "G", "C", "M"],
   "how far it can be trusted: S a published source, G general trade knowledge, C computed, M the string maker's own figure",
 );

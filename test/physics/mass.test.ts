@@ -1,0 +1,311 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { circle } from "../../src/geometry/circle.ts";
+import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
+import { rectangle } from "../../src/geometry/rectangle.ts";
+import { closedForm } from "../../src/geometry/solid/closed-form.ts";
+import { upright } from "../../src/geometry/solid/frame.ts";
+import { mesh } from "../../src/geometry/solid/mesh.ts";
+import { meshMeasures, type SolidMeasures } from "../../src/geometry/solid/mesh-measures.ts";
+import type { Solid } from "../../src/geometry/solid/solid.ts";
+import type { Spec } from "../../src/order/spec.ts";
+import type { Masses } from "../../src/physics/mass/masses.ts";
+import { wholeOf } from "../../src/physics/mass/piece.ts";
+import { dimensionsOf } from "../../src/report/dimensions.ts";
+import { memoryStore } from "../../src/step/store.ts";
+import { type Model, modelOf } from "../../src/workshop/model.ts";
+import { everyCount, frettedSpec, sampleText, specOf } from "../samples.ts";
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await loadKernel();
+});
+
+/** How far volumes may differ, as a share, and middles, mm. */
+const allowed = { volume: 0.0005, middle: 0.02 };
+
+/** The file of woods as a plain YAML reader has it. */
+const woods: Map<string, number> = new Map(
+  parse(sampleText("woods.yaml")).woods.map((one: { wood: string; density: string }) => {
+    return [one.wood, Number.parseFloat(one.density)];
+  }),
+);
+
+type Meshed = ReadonlyMap<string, SolidMeasures>;
+
+function meshed({ instrument }: Model): Meshed {
+  const { wings } = instrument;
+  const solids: [string, Solid][] = [
+    ["neck", instrument.neckSolid],
+    ["fingerboard", instrument.boardSolid],
+    ["bridge", instrument.bridgeSolid],
+    ["nut", instrument.nutSolid],
+    ["tailpiece", instrument.tailpieceSolid],
+    ...(wings === null
+      ? []
+      : (["bass", "treble"] as const).map((side): [string, Solid] => [`wing-${side}`, wings[side].solid])),
+  ];
+  return new Map(
+    solids.map(([name, solid]) => {
+      const made = mesh(kernel, solid, 0.02);
+      if (made.kind !== "ok") throw new Error(JSON.stringify(made));
+      return [name, meshMeasures(made.mesh)];
+    }),
+  );
+}
+
+type At = { readonly x: number; readonly y: number; readonly z: number };
+const away = (a: At, b: At) => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
+
+/** What a part is made of: that of its board in the shop, or what the design says. */
+function woodOf(model: Model, name: string): string {
+  const { spec, sawing, blanks } = model;
+  const found = name === "neck" ? sawing.stock : blanks.fingerboard;
+  if (name === "neck" || name === "fingerboard") {
+    if (found.kind !== "ok") throw new Error(`no board for the ${name}`);
+    return spec.shop.stock.boards.find(({ id }) => id === found.way.board)!.wood;
+  }
+  const own = spec.partWoods;
+  if (name === "bridge" || name === "nut" || name === "tailpiece") return own[name];
+  return name === "rods" ? own.rod : own.wings!;
+}
+
+/** Everything about an instrument's masses that meshes and the file of woods tell otherwise. */
+function faults(model: Model, masses: Masses, measures: Meshed): string[] {
+  const found: string[] = [];
+  for (const [name, { volume, centre }] of measures) {
+    const part = masses.parts.find((one) => one.name === name);
+    if (part === undefined) {
+      found.push(`${name} left out`);
+      continue;
+    }
+    if (!(Math.abs(part.volume / volume - 1) < allowed.volume)) found.push(`${name} volume`);
+    if (!(away(part.centre, centre) < allowed.middle)) found.push(`${name} middle`);
+    const weight = volume * woods.get(woodOf(model, name))! * 1e-6;
+    if (!(Math.abs(part.mass / weight - 1) < allowed.volume)) found.push(`${name} mass`);
+  }
+  const { spec, instrument } = model;
+  const strings = spec.strings.map(({ mass }, i) => mass * (instrument.runs.lengths[i]! / 1000));
+  const weighed = masses.pieces.filter(({ kind }) => kind === "string");
+  if (weighed.length !== strings.length || weighed.some(({ mass }, i) => !(mass > strings[i]!)))
+    found.push("strings");
+  const sum = masses.pieces.reduce((all, { mass }) => all + mass, 0);
+  if (!(Math.abs(sum - masses.whole.mass) < 1e-9 * sum)) found.push("whole's mass");
+  for (const axis of ["x", "y", "z"] as const) {
+    const moment = masses.pieces.reduce((all, { mass, centre }) => all + mass * centre[axis], 0);
+    if (!(Math.abs(moment - masses.whole.mass * masses.whole.centre[axis]) < 1e-6 * sum))
+      found.push(`whole's ${axis}`);
+  }
+  const partsIn = masses.pieces.filter(({ kind }) => kind === "part");
+  if (partsIn.length !== masses.parts.length) found.push("parts in the whole");
+  if (
+    !partsIn.every(
+      ({ mass, centre }, i) => mass === masses.parts[i]!.mass && away(centre, masses.parts[i]!.centre) === 0,
+    )
+  )
+    found.push("parts as pieces");
+  const turned =
+    (masses.whole.mass / 1000) * 9.80665 * (spec.values["hold.x"]!.value - masses.whole.centre.x);
+  if (!(Math.abs(turned - masses.moment) < 1e-6 * Math.abs(turned))) found.push("moment");
+  return found;
+}
+
+function modelFor(spec: Spec): Model {
+  return modelOf(spec, memoryStore());
+}
+
+describe("a closed form", () => {
+  const at = { origin: { x: 7, y: -3, z: 11 }, u: upright.u, v: upright.v, w: upright.w };
+  const triangle = {
+    closed: true,
+    points: [
+      { x: 0, y: 0, bulge: 0 },
+      { x: 20, y: 0, bulge: 0 },
+      { x: 0, y: 12, bulge: 0 },
+    ],
+  };
+  const cases: readonly [string, Solid, number, At][] = [
+    [
+      "box",
+      { kind: "extrude", outlines: [{ outer: rectangle(0, 0, 30, 20), holes: [] }], height: 10 },
+      6000,
+      { x: 15, y: 10, z: 5 },
+    ],
+    [
+      "cylinder",
+      { kind: "extrude", outlines: [{ outer: circle({ x: 2, y: 1 }, 5), holes: [] }], height: 40 },
+      1000 * Math.PI,
+      { x: 2, y: 1, z: 20 },
+    ],
+    [
+      "wedge",
+      { kind: "extrude", outlines: [{ outer: triangle, holes: [] }], height: 30 },
+      3600,
+      { x: 20 / 3, y: 4, z: 15 },
+    ],
+    [
+      "cone",
+      {
+        kind: "loft",
+        sections: [
+          { kind: "path", path: circle({ x: 0, y: 0 }, 6), frame: upright },
+          { kind: "point", at: { x: 0, y: 0, z: 16 } },
+        ],
+      },
+      192 * Math.PI,
+      { x: 0, y: 0, z: 4 },
+    ],
+  ];
+
+  it.each(cases)("weighs a %s exactly, wherever it stands", (_, solid, volume, centre) => {
+    const exact = closedForm({ kind: "place", solid, frame: at });
+    if (exact.kind !== "ok") throw new Error("no closed form");
+    expect(exact.measures.volume).toBeCloseTo(volume, 5);
+    const moved = { x: centre.x + 7, y: centre.y - 3, z: centre.z + 11 };
+    expect(away(exact.measures.centre, moved)).toBeLessThan(1e-6);
+    const piece = {
+      name: "one",
+      kind: "part",
+      mass: exact.measures.volume * 705e-6,
+      centre: exact.measures.centre,
+    } as const;
+    const both = wholeOf([
+      piece,
+      { ...piece, name: "other", mass: 2 * piece.mass, centre: { x: 0, y: 0, z: 0 } },
+    ]);
+    expect(both.mass).toBeCloseTo(3 * volume * 705e-6, 6);
+    expect(both.centre.x).toBeCloseTo(moved.x / 3, 6);
+  });
+});
+
+const specs: readonly (readonly [string, () => Spec])[] = [
+  ...everyCount.map(({ design, count }) => [`${design} with ${count}`, () => specOf(design, count)] as const),
+  ["thrift with 7 and frets", () => frettedSpec(7)],
+  ["mallow with 5, one rod on the centreline", () => specOf("mallow", 5, "set: { rod.count: 1 }\n")],
+];
+
+describe("the masses", () => {
+  it.each(specs)("of %s agree with the kernel within 0.05 % for every part, and add up", (_, spec) => {
+    const model = modelFor(spec());
+    const measures = meshed(model);
+    expect(measures.size).toBe(model.instrument.wings === null ? 5 : 7);
+    expect(faults(model, model.masses, measures)).toEqual([]);
+  });
+
+  it("of what is let into the neck are those of the channels' own areas and depths", () => {
+    const model = modelFor(specOf("thrift", 6, "set: { rod.length: 120 mm }\n"));
+    const rods = model.masses.parts.find(({ name }) => name === "rods")!;
+    const { neckRods } = model.instrument;
+    // These end before the core's front falls away.
+    const whole = neckRods.reduce((sum, { width, length, depth }) => {
+      return sum + (width * (length - width) + (Math.PI / 4) * width ** 2) * depth;
+    }, 0);
+    expect(neckRods.length).toBe(2);
+    expect(rods.volume / whole).toBeGreaterThan(0.999);
+    expect(rods.volume / whole).toBeLessThan(1.001);
+    expect(rods.mass).toBeCloseTo(rods.volume * 1500e-6, 9);
+  });
+
+  it("are the same numbers for the left hand", () => {
+    const left = specOf("sedge", 5, "", { hand: "left" });
+    const right = specOf("sedge", 5);
+    const [a, b] = [left, right].map((spec) => modelFor(spec).masses);
+    expect(a!.whole).toEqual(b!.whole);
+    expect(a!.moment).toBe(b!.moment);
+  });
+
+  it("are told in a report under the names that other programs count on", () => {
+    const model = modelFor(specOf("sedge", 4));
+    const value = (id: string) =>
+      dimensionsOf(model.spec)
+        .find((one) => one.id === id)!
+        .of(model);
+    const { parts, whole, moment } = model.masses;
+    expect(value("mass.total")).toBe(whole.mass);
+    expect([value("balance.x"), value("balance.y"), value("balance.z")]).toEqual(Object.values(whole.centre));
+    expect(value("balance.moment")).toBe(moment);
+    for (const { name, mass, volume } of parts) {
+      expect(value(`${name}.mass`)).toBe(mass);
+      expect(value(`${name}.volume`)).toBe(volume / 1000);
+    }
+    expect(parts.map(({ name }) => name)).toEqual([
+      ...["neck", "fingerboard", "bridge", "nut", "tailpiece", "wing-bass", "wing-treble"],
+    ]);
+  });
+
+  it("turn nothing about the place where they balance, and toward the tail about one nearer the nut", () => {
+    const model = modelFor(specOf("sedge", 4));
+    const about = (x: number) => {
+      const spec = { ...model.spec, values: { ...model.spec.values } };
+      spec.values["hold.x"] = { ...spec.values["hold.x"]!, value: x };
+      return modelFor(spec).masses.moment;
+    };
+    const { mass, centre } = model.masses.whole;
+    expect(about(centre.x)).toBeCloseTo(0, 9);
+    expect(about(centre.x + 100)).toBeCloseTo((mass / 1000) * 9.80665 * 100, 6);
+    expect(about(centre.x - 100)).toBeLessThan(0);
+  });
+});
+
+describe("a planted fault in the masses", () => {
+  let model: Model;
+  let measures: Meshed;
+  beforeAll(() => {
+    model = modelFor(specOf("mallow", 4));
+    measures = meshed(model);
+  });
+
+  /** The masses with one part changed, or without it, and all that follows worked out again. */
+  function with1(
+    name: string,
+    change: (part: Masses["parts"][number]) => Masses["parts"][number] | undefined,
+  ): Masses {
+    const { parts, pieces, moment } = model.masses;
+    const changed = parts.flatMap((part) => (part.name === name ? (change(part) ?? []) : part));
+    const others = pieces.filter(({ kind }) => kind !== "part");
+    const own = changed.map(({ name, mass, centre }) => ({ name, kind: "part", mass, centre }) as const);
+    const all = [...own, ...others];
+    return { parts: changed, pieces: all, whole: wholeOf(all), moment };
+  }
+
+  it.each(["neck", "fingerboard", "bridge", "nut", "tailpiece", "wing-bass", "wing-treble"])(
+    "is found: the %s of another wood, left out, or off by 1 mm along any axis",
+    (name) => {
+      expect(faults(model, model.masses, measures)).toEqual([]);
+      const other = woodOf(model, name) === "hard-maple" ? "basswood" : "hard-maple";
+      const swapped = with1(name, (part) => ({ ...part, mass: part.volume * woods.get(other)! * 1e-6 }));
+      expect(faults(model, swapped, measures)).toContain(`${name} mass`);
+      expect(
+        faults(
+          model,
+          with1(name, () => undefined),
+          measures,
+        ),
+      ).toContain(`${name} left out`);
+      for (const axis of ["x", "y", "z"] as const) {
+        const moved = with1(name, (part) => ({
+          ...part,
+          centre: { ...part.centre, [axis]: part.centre[axis] + 1 },
+        }));
+        expect(faults(model, moved, measures)).toContain(`${name} middle`);
+      }
+    },
+  );
+
+  it("is found in the whole: a piece forgotten, a middle off by 1 mm, a moment the other way", () => {
+    const { masses } = model;
+    const { whole, pieces, parts, moment } = masses;
+    const off = { ...whole, centre: { ...whole.centre, y: whole.centre.y + 1 } };
+    expect(faults(model, { parts, pieces, moment, whole: off }, measures)).toContain("whole's y");
+    const less = wholeOf(pieces.slice(1));
+    expect(faults(model, { parts, pieces, moment, whole: less }, measures)).toContain("whole's mass");
+    expect(faults(model, { parts, pieces: pieces.slice(1), moment, whole: less }, measures)).toContain(
+      "parts in the whole",
+    );
+    expect(faults(model, { parts, pieces, moment: -moment, whole }, measures)).toContain("moment");
+    const bare = pieces.filter(({ kind }) => kind !== "string");
+    expect(faults(model, { parts, pieces: bare, moment, whole: wholeOf(bare) }, measures)).toContain(
+      "strings",
+    );
+  });
+});
