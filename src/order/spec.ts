@@ -136,10 +136,10 @@ export type Spec = {
   readonly neckWoods: readonly string[];
   /** What the fingerboard may be made of, the best first. */
   readonly boardWoods: readonly string[];
-  /** What the other parts are made of; wings of null are made of what the neck is. */
+  /** What the other parts are made of; wings and body of null are made of what the neck is. */
   readonly partWoods: {
     readonly [part in "bridge" | "nut" | "tailpiece" | "rod"]: string;
-  } & { readonly wings: string | null };
+  } & { readonly wings: string | null; readonly body: string | null };
   /** Density of everything that a part may be made of, by name, kg/m³. */
   readonly densities: { readonly [wood: string]: number };
   readonly hardware: readonly SpecHardware[];

@@ -35,7 +35,7 @@ function ofSide(side: "bass" | "treble"): Dimension[] {
     length(
       "bow",
       `bow.clearance.${side}`,
-      `There, from the hair square to core and wings, ${side} side`,
+      `There, from the hair square to the instrument, ${side} side`,
       (model) => {
         return model.instrument.bowClearance[side].surface;
       },

@@ -14,9 +14,9 @@ function light(dimension: Dimension): Dimension {
 }
 
 /** What each part weighs and takes of space, and the whole instrument's mass and balance. */
-export function massDimensions({ values, wings, strings }: Spec): Dimension[] {
+export function massDimensions({ values, wings, body, strings }: Spec): Dimension[] {
   const rods = values["rod.count"]!.value > 0 ? [{ name: "rods", part: "neck" }] : [];
-  const sides = wings === null ? [] : ["wing-bass", "wing-treble"];
+  const sides = [...(wings === null ? [] : ["wing-bass", "wing-treble"]), ...(body === null ? [] : ["body"])];
   const own = ["neck", "fingerboard", "bridge", "nut", "tailpiece", ...sides].map((name) => {
     return { name, part: name };
   });

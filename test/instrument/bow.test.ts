@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { bowClearance, type ClearanceInput } from "../../src/instrument/bow/clearance.ts";
 import { bowTilts } from "../../src/instrument/bow/tilts.ts";
+import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import { everyCount, frettedSpec, specOf } from "../samples.ts";
@@ -145,8 +146,10 @@ function inputOf({ spec, instrument }: Model, side: 1 | -1): Omit<ClearanceInput
   };
 }
 
-const models = [...everyCount.map(({ design, count }) => model(design, count))];
-models.push(modelOf(frettedSpec(5), memoryStore()));
+/** The core alone: what stands beside it is held to meshes with the solids. */
+const bare = (spec: Spec) => modelOf({ ...spec, wings: null, body: null }, memoryStore());
+const models = everyCount.map(({ design, count }) => bare(specOf(design, count)));
+models.push(bare(frettedSpec(5)));
 
 describe("the bow's clearance", () => {
   it.each(models.map((each) => [`${each.spec.design} ${each.spec.count}`, each] as const))(

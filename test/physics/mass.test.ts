@@ -44,6 +44,7 @@ function meshed({ instrument }: Model): Meshed {
     ...(wings === null
       ? []
       : (["bass", "treble"] as const).map((side): [string, Solid] => [`wing-${side}`, wings[side].solid])),
+    ...(instrument.body === null ? [] : [["body", instrument.body.solid] as [string, Solid]]),
   ];
   return new Map(
     solids.map(([name, solid]) => {
@@ -67,7 +68,7 @@ function woodOf(model: Model, name: string): string {
   }
   const own = spec.partWoods;
   if (name === "bridge" || name === "nut" || name === "tailpiece") return own[name];
-  return name === "rods" ? own.rod : own.wings!;
+  return name === "rods" ? own.rod : name === "body" ? own.body! : own.wings!;
 }
 
 /** Everything about an instrument's masses that meshes and the file of woods tell otherwise. */
@@ -188,7 +189,7 @@ describe("the masses", () => {
   it.each(specs)("of %s agree with the kernel within 0.05 % for every part, and add up", (_, spec) => {
     const model = modelFor(spec());
     const measures = meshed(model);
-    expect(measures.size).toBe(model.instrument.wings === null ? 5 : 7);
+    expect(measures.size).toBe(model.instrument.wings === null ? 6 : 7);
     expect(faults(model, model.masses, measures)).toEqual([]);
   });
 

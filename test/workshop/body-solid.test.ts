@@ -9,7 +9,7 @@ import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import type { Vec3 } from "../../src/geometry/solid/vec3.ts";
 import { madeBody } from "../../src/instrument/body/body.ts";
-import { coreAxes } from "../../src/instrument/core/core-axes.ts";
+import { coreAxes } from "../../src/instrument/core/from-core.ts";
 import { dimensionOf } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";

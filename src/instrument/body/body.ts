@@ -1,4 +1,5 @@
 import type { Solid } from "../../geometry/solid/solid.ts";
+import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { dimensionOf, type Spec, type SpecBody } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
@@ -6,6 +7,7 @@ import type { CoreFrame } from "../core/frame.ts";
 import { type BodyOutline, type BodyOutlineInput, bodyOutline } from "./outline.ts";
 import { type BodyRecess, bodyRecess, coreFullFrom } from "./recess.ts";
 import { type BodySolidInput, bodySolid } from "./solid.ts";
+import { bodyTop } from "./top.ts";
 import { type BodyWall, bodyWall } from "./wall.ts";
 
 /** A body in one piece, worked out when asked for. `wall`, `solidInput` and `solid` throw where there is no outline or no room for the core. */
@@ -17,6 +19,8 @@ export type Body = {
   readonly wall: BodyWall;
   /** The wood left under the core, mm; none where the core runs right through. */
   readonly floor: number | null;
+  /** Its finished front, for a bow over it: pieces by their corners, among the instrument's axes. */
+  readonly top: readonly (readonly Vec3[])[];
   readonly solidInput: BodySolidInput;
   readonly solid: Solid;
 };
@@ -26,6 +30,9 @@ export type Bodies = { readonly body: Body | null };
 
 /** How far the core's room is led on before the body's head end, mm: so much a cutter runs out there. */
 const past = 10;
+
+/** How far before the board's end and behind the bridge the body's edge is asked for, mm: a skewed bow reaches no further. */
+const beside = 30;
 
 /** The getter of the body: `made` gives the core that it takes in. */
 export function bodyGetters(
@@ -56,6 +63,12 @@ function bodyOf(spec: Spec, { core: lies, profile }: SpecBody, store: Store, fro
       return store.answer(bodyWall, { path, rim, side: madeBody(made).recess.side }).value;
     },
     floor: () => (lies === "through" ? null : of("body.thickness") - (of("core.depth") - of("body.drop"))),
+    top: () =>
+      store.answer(bodyTop, {
+        ...{ core: front, path: madeBody(made).outline.path, drop: of("body.drop") },
+        ...{ arris: of("body.arris"), profile: profile.front },
+        ...{ from: of("fingerboard.length") - beside, to: of("string.length") + beside },
+      }).value,
     solidInput: () => {
       const { outline, recess } = madeBody(made);
       return {

@@ -2,6 +2,7 @@ import { sides } from "../../order/side.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
+import type { Bodies } from "../body/body.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreFront } from "../core/front.ts";
 import type { Taper } from "../fingerboard/taper.ts";
@@ -26,7 +27,8 @@ type Strung = {
   readonly heights: StringHeights;
   readonly taper: Taper;
 } & Bow &
-  Wings;
+  Wings &
+  Bodies;
 
 /** How far past the board's end and before the bridge the hair keeps, mm (G: default, confirm). */
 const kept = { board: 2, bridge: 4 } as const;
@@ -58,6 +60,7 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
         ...{ at: stringLength, taper: of("core.taper") },
       }),
       ...sides.flatMap((side) => made().wings?.[side].top ?? []),
+      ...(made().body?.top ?? []),
     ],
     bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
   };

@@ -1,8 +1,8 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Solid } from "../../geometry/solid/solid.ts";
 import { step } from "../../step/step.ts";
-import { coreAxes } from "../core/core-axes.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import { coreAxes } from "../core/from-core.ts";
 
 /** A tailpiece's outline and holes as they lie over the core, the height of its top over the core's front, its thickness; mm. */
 export type TailpieceSolidInput = {

@@ -1,8 +1,8 @@
 import { type Frame, fromFrame } from "../../geometry/solid/frame.ts";
 import type { Side } from "../../order/side.ts";
 import { step } from "../../step/step.ts";
-import { coreAxes } from "../core/core-axes.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import { coreAxes } from "../core/from-core.ts";
 import { type JointCut, jointCut } from "./angles.ts";
 import { type JointSide, jointSide, sign, type WingAngles, wingFrame } from "./frame.ts";
 

@@ -7,7 +7,7 @@ import type { Edge, Solid } from "../../geometry/solid/solid.ts";
 import { between, cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
 import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
-import { coreAxes } from "../core/core-axes.ts";
+import { coreAxes } from "../core/from-core.ts";
 import type { WingJoint } from "./joint.ts";
 import { placeOfWing, type WingPlace, type WingPlaceInput } from "./place.ts";
 

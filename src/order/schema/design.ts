@@ -49,6 +49,7 @@ export const designFile = record({
     ...{ bridge: madeOf("bridge"), nut: madeOf("nut"), tailpiece: madeOf("tailpiece") },
     rod: madeOf("reinforcing rods"),
     wings: madeOf("wings").optional(),
+    body: madeOf("body").optional(),
   }),
   hardware: hardware.optional(),
   stations: record({

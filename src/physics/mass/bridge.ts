@@ -1,7 +1,7 @@
 import { type AreaMoments, areaMoments } from "../../geometry/path-measures/area-moments.ts";
 import type { BridgeSolidInput } from "../../instrument/bridge/solid.ts";
 import { sidesAt } from "../../instrument/bridge/stand.ts";
-import { coreAxes } from "../../instrument/core/core-axes.ts";
+import { coreAxes } from "../../instrument/core/from-core.ts";
 import { step } from "../../step/step.ts";
 import { type Measured, measuredOf, placed } from "./moments.ts";
 

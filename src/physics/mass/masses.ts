@@ -3,6 +3,7 @@ import type { Instrument } from "../../instrument/instrument.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
+import { bodyMeasured } from "./body.ts";
 import { bridgeMeasured } from "./bridge.ts";
 import { boardMeasured } from "./fingerboard.ts";
 import { hardwarePieces } from "./hardware.ts";
@@ -47,7 +48,7 @@ export function masses(spec: Spec, instrument: Instrument, store: Store, taken: 
 }
 
 function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsTaken): Weighed[] {
-  const { bridge, nut, tailpiece, rod, wings } = spec.partWoods;
+  const { bridge, nut, tailpiece, rod, wings, body } = spec.partWoods;
   const of = (name: string, wood: string, measured: Measured): Weighed => {
     return { name, wood, ...measured, mass: measured.volume * densityOf(spec, wood) * 1e-6 };
   };
@@ -63,6 +64,9 @@ function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsT
       const measured = store.answer(wingMeasured, instrument.wings![side].solidInput).value;
       return of(`wing-${side}`, wings ?? taken.neck, measured);
     }),
+    ...(instrument.body === null
+      ? []
+      : [of("body", body ?? taken.neck, store.answer(bodyMeasured, instrument.body.solidInput).value)]),
     ...(neck.rods === null ? [] : [of("rods", rod, neck.rods)]),
   ];
 }

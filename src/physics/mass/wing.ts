@@ -1,4 +1,3 @@
-import { gaussRule } from "../../geometry/gauss-rule.ts";
 import { mirrored } from "../../geometry/mirror.ts";
 import type { Path } from "../../geometry/path.ts";
 import { areaMoments } from "../../geometry/path-measures/area-moments.ts";
@@ -7,16 +6,12 @@ import { facet, facetCounts } from "../../geometry/solid/facet.ts";
 import { insetRing } from "../../geometry/solid/inset-ring.ts";
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
 import { dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-import { stretches } from "../../geometry/stretches.ts";
-import { coreAxes } from "../../instrument/core/core-axes.ts";
+import { coreAxes } from "../../instrument/core/from-core.ts";
 import { placeOfWing } from "../../instrument/wing/place.ts";
 import type { WingSolidInput } from "../../instrument/wing/solid.ts";
-import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
+import { type EasedLevel, easedLevels } from "./eased-levels.ts";
 import { type Measured, measuredOf, momentsAt, placed, together } from "./moments.ts";
-
-/** A level cut of the wing, w over its front, how much of its thickness it stands for, and how far its cut edges are moved inward there; mm. */
-type Level = { readonly w: number; readonly weight: number; readonly inward: number };
 
 /** How near chords lie to an outline's arcs, mm; they enclose the arcs' own area. */
 const chord = 0.02;
@@ -36,7 +31,7 @@ export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measur
   const over: Path = given.place.side === "bass" ? mirrored(given.over, "y") : given.over;
   const faceted = facet(over, facetCounts(over, chord));
   const ring = areaMoments(polygon(faceted)).area > 0 ? faceted : faceted.reverse();
-  const cuts = levels(given).map((level) => levelMoments(ring, own, level));
+  const cuts = easedLevels(given).map((level) => levelMoments(ring, own, level));
   const whole = placed(frame, measuredOf(together(cuts)));
   const { diameter, depth } = given.pin;
   const pins = given.pins.map(({ at }) => {
@@ -51,35 +46,7 @@ export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measur
   return placed(coreAxes(given.place.core), left);
 });
 
-/** The level cuts, front to back. */
-function levels({ thickness, arris, profile }: WingSolidInput): Level[] {
-  const front = eased(profile.front, arris);
-  const back = eased(profile.back, arris);
-  const depth = (list: readonly Level[]) => (list.length === 0 ? 0 : arris);
-  const plain = stretches(-thickness + depth(back), -depth(front), [], 2).map(({ x, weight }) => {
-    return { w: x, weight, inward: 0 };
-  });
-  return [
-    ...front.map((level) => ({ ...level, w: -level.w })),
-    ...plain,
-    ...back.map((level) => ({ ...level, w: -thickness + level.w })),
-  ];
-}
-
-/** The level cuts through an eased edge, `w` counted from its face: along a rounding by its angle, since near the face it runs out flat. */
-function eased(profile: EdgeProfile, size: number): Level[] {
-  if (profile === "none" || size === 0) return [];
-  return gaussRule(4).map(([at, weight]): Level => {
-    if (profile === "bevel") return { w: size * at, weight: size * weight, inward: size * (1 - at) };
-    const angle = (Math.PI / 2) * at;
-    return {
-      ...{ w: size * (1 - Math.cos(angle)), weight: size * Math.sin(angle) * (Math.PI / 2) * weight },
-      inward: size * (1 - Math.sin(angle)),
-    };
-  });
-}
-
-function levelMoments(ring: readonly Point[], normal: Vec3, { w, weight, inward }: Level): SolidMoments {
+function levelMoments(ring: readonly Point[], normal: Vec3, { w, weight, inward }: EasedLevel): SolidMoments {
   const inset = insetRing(ring, inward);
   if (inset.kind !== "ok") throw new RangeError("a wing whose edges leave no room to be eased");
   const { area, x, y } = areaMoments(polygon(beyondJoint(inset.ring, normal, w)));

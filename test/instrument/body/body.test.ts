@@ -9,7 +9,7 @@ import { fromFrame } from "../../../src/geometry/solid/frame.ts";
 import { madeBody } from "../../../src/instrument/body/body.ts";
 import { bowClearance } from "../../../src/instrument/bow/clearance.ts";
 import { contradictions } from "../../../src/instrument/contradictions.ts";
-import { coreAxes } from "../../../src/instrument/core/core-axes.ts";
+import { coreAxes } from "../../../src/instrument/core/from-core.ts";
 import { instrument } from "../../../src/instrument/instrument.ts";
 import { dimensionOf, type Spec } from "../../../src/order/spec.ts";
 import { memoryStore } from "../../../src/step/store.ts";

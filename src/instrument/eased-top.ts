@@ -1,0 +1,65 @@
+import type { Point } from "../geometry/point.ts";
+import type { Vec3 } from "../geometry/solid/vec3.ts";
+import type { EdgeProfile } from "../order/spec.ts";
+
+/** A flat front and how the edges that are cut of it are eased, mm: the corners of its faceted outline, counter-clockwise, all round or from one end of its cut edges to the other. */
+export type EasedFront = {
+  readonly corners: readonly Point[];
+  readonly closed: boolean;
+  readonly profile: EdgeProfile;
+  readonly arris: number;
+};
+
+/** How far the facets of an outline may stray, mm, and in how many a quarter round is cut. */
+export const fineTop = { chord: 0.01, quarter: 8 } as const;
+
+/**
+ * The finished surface of a front as seen from over it: what is left flat inside its eased edges, then the facets of these, each by its corners.
+ * `placed` puts a place of the front, so far down from it, where it lies.
+ */
+export function easedTop(
+  front: EasedFront,
+  placed: (place: Point, down: number) => Vec3,
+): (readonly Vec3[])[] {
+  const { corners, closed, profile, arris } = front;
+  const rings = profileSteps(profile, arris).map(({ inward, down }) =>
+    corners.map((_, i) => placed(inset(corners, closed, i, inward), down)),
+  );
+  const next = (ring: readonly Vec3[], i: number) => ring[(i + 1) % ring.length]!;
+  const edges = corners.length - (closed ? 0 : 1);
+  const strips = rings
+    .slice(1)
+    .flatMap((ring, k) =>
+      Array.from({ length: edges }, (_, i) => [rings[k]![i]!, next(rings[k]!, i), next(ring, i), ring[i]!]),
+    );
+  return [rings.at(-1)!, ...strips];
+}
+
+/** From the wall to the face: how far inward and how far under the face the edge's profile passes. */
+function profileSteps(profile: EdgeProfile, size: number): { inward: number; down: number }[] {
+  if (profile === "none" || size === 0) return [{ inward: 0, down: 0 }];
+  const count = profile === "bevel" ? 1 : fineTop.quarter;
+  return Array.from({ length: count + 1 }, (_, i) => {
+    if (profile === "bevel") return { inward: i * size, down: (1 - i) * size };
+    const angle = ((i / count) * Math.PI) / 2;
+    return { inward: size * (1 - Math.cos(angle)), down: size * (1 - Math.sin(angle)) };
+  });
+}
+
+/** A corner of a faceted outline moved inward by the same from both its edges; where the outline ends, by its last edge alone. */
+function inset(points: readonly Point[], closed: boolean, i: number, by: number): Point {
+  const { x, y } = points[i]!;
+  const at = (k: number) => points[closed ? (k + points.length) % points.length : k];
+  const before = normal(at(i - 1), at(i)) ?? normal(at(i), at(i + 1))!;
+  const after = normal(at(i), at(i + 1)) ?? before;
+  const along = 1 + before.x * after.x + before.y * after.y;
+  return { x: x + ((before.x + after.x) * by) / along, y: y + ((before.y + after.y) * by) / along };
+}
+
+/** The way inward of an edge of a counter-clockwise outline; none where an end is missing. */
+function normal(a: Point | undefined, b: Point | undefined): Point | undefined {
+  if (a === undefined || b === undefined) return undefined;
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const length = Math.hypot(dx, dy);
+  return { x: -dy / length, y: dx / length };
+}
