@@ -25,6 +25,8 @@ type Read = {
   readonly widths: readonly number[];
   readonly skew: number;
   readonly texts: readonly string[];
+  /** The texts right of the body, from the top down. */
+  readonly down: readonly string[];
 };
 
 const bouts = ["upper", "waist", "lower"] as const;
@@ -140,6 +142,9 @@ describeWith(ezdxf, "every body's machine file, opened by ezdxf", () => {
       expect(said).toContain(`${of("thickness")} thick`);
       expect(said).toContain(`front ${of("drop")} under the core's front`);
       expect(said).toContain("cut all round");
+      // One under the other in the order in which they are read, for either hand.
+      expect(read[i]!.down[0]).toContain("body in one piece");
+      expect(read[i]!.down.at(-1)).toContain("cut all round");
       expect(said).toContain(spec.body!.core === "recess" ? "recess for the core" : "right through");
     }
   });
