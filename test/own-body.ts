@@ -10,8 +10,8 @@ const dimension = (id: string, value: string) =>
 const corners =
   "  corners:\n    four:\n      dimensions:\n" +
   dimension("body.corner", "6 mm") +
-  dimension("body.corner.upper.at", "84 mm") +
-  dimension("body.corner.upper.width", "{ part: 1, of: core.width, plus: 46 mm }") +
+  dimension("body.corner.upper.at", "72 mm") +
+  dimension("body.corner.upper.width", "{ part: 1, of: core.width, plus: 52 mm }") +
   dimension("body.corner.lower.at", "164 mm") +
   dimension("body.corner.lower.width", "{ part: 1, of: core.width, plus: 64 mm }");
 

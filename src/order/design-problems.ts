@@ -4,7 +4,7 @@ import type { ReadFile } from "./read.ts";
 import type { DesignFile } from "./schema/design.ts";
 import type { OrderFile } from "./schema/order.ts";
 
-/** What in a design contradicts itself: a list of strings of another length than its count, stations out of order, its name. */
+/** What in a design contradicts itself: a list of strings of another length than its count, stations out of order, its name, parts of another build. */
 export function designProblems(order: OrderFile, design: ReadFile<DesignFile>): Problem[] {
   const { data, written } = design;
   const lists = counts.flatMap((count): Problem[] => {
@@ -19,7 +19,26 @@ export function designProblems(order: OrderFile, design: ReadFile<DesignFile>): 
     return [{ ...what, found: `a list of ${list.length}`, allowed: `a list of ${count}`, hint }];
   });
   const stations = (["fingerboard", "neck"] as const).flatMap((part) => stationProblems(part, design));
-  return [...lists, ...stations, ...ownName(order.design, design, data.design, "design")];
+  return [
+    ...lists,
+    ...stations,
+    ...buildProblems(design),
+    ...ownName(order.design, design, data.design, "design"),
+  ];
+}
+
+/** Wings on a body in one piece, or such a body on a winged instrument: only one of them takes the core in. */
+function buildProblems({ data, written }: ReadFile<DesignFile>): Problem[] {
+  const other = data.build === "winged" ? "body" : "wings";
+  if (data[other] === undefined) return [];
+  return [
+    {
+      ...{ code: "contradiction", position: written.at([other]), name: other },
+      ...{ found: `${other} in a design whose build is ${data.build}` },
+      allowed: data.build === "winged" ? "wings" : "a body",
+      hint: `remove ${other}, or change the design's build`,
+    },
+  ];
 }
 
 function stationProblems(

@@ -39,6 +39,12 @@ describe("a design that is wrong", () => {
       "",
       { code: "missing", name: "nut.gap" },
     ],
+    [
+      "wings on a body in one piece",
+      "build: winged",
+      "build: one-piece",
+      { code: "contradiction", name: "wings", found: "wings in a design whose build is one-piece" },
+    ],
   ])("%s", (_, from, to, problem) => {
     expect(withDesign(from, to)[0]).toMatchObject(problem);
   });

@@ -10,7 +10,7 @@ import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { bodySpec } from "../own-body.ts";
-import { designs, specOf } from "../samples.ts";
+import { designs, orderText, resolved, sampleText, specOf } from "../samples.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
 type Read = {
@@ -25,6 +25,8 @@ type Read = {
   readonly widths: readonly number[];
   readonly skew: number;
   readonly texts: readonly string[];
+  /** The texts right of the body, from the top down. */
+  readonly down: readonly string[];
 };
 
 const bouts = ["upper", "waist", "lower"] as const;
@@ -37,6 +39,14 @@ function roomEnd(spec: Spec): number {
   return run / Math.cos(slope) + of("core.depth") * Math.tan(slope) + of("body.recess.clearance");
 }
 
+/** A body whose head end keeps the blank's own edge. */
+function headLeft(): Spec {
+  const text = sampleText("designs", "thrift.yaml").replace("  cut: all\n", "  cut: [treble, bass]\n");
+  const spec = resolved(orderText("thrift", 4), {}, { designs: { thrift: text } });
+  if (!spec.ok) throw new Error(JSON.stringify(spec.problems));
+  return spec.value;
+}
+
 describeWith(ezdxf, "every body's machine file, opened by ezdxf", () => {
   const specs: Spec[] = [
     ...designs.thrift.map((count) =>
@@ -44,6 +54,7 @@ describeWith(ezdxf, "every body's machine file, opened by ezdxf", () => {
     ),
     bodySpec(5, { core: "through", corners: "none" }, "left"),
     bodySpec(6, { core: "recess", corners: "four" }),
+    headLeft(),
   ];
   const store = memoryStore();
   let folder = "";
@@ -139,7 +150,12 @@ describeWith(ezdxf, "every body's machine file, opened by ezdxf", () => {
       const said = read[i]!.texts.join("\n");
       expect(said).toContain(`${of("thickness")} thick`);
       expect(said).toContain(`front ${of("drop")} under the core's front`);
-      expect(said).toContain("cut all round");
+      const cut =
+        i === specs.length - 1 ? "cut: bass, treble; the blank's own edge stays: head" : "cut all round";
+      expect(said).toContain(cut);
+      // One under the other in the order in which they are read, for either hand.
+      expect(read[i]!.down[0]).toContain("body in one piece");
+      expect(read[i]!.down.at(-1)).toContain(cut);
       expect(said).toContain(spec.body!.core === "recess" ? "recess for the core" : "right through");
     }
   });

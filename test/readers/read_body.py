@@ -17,6 +17,10 @@ def width_at(shape, x):
     return high - low
 
 
+def place(entity):
+    return entity.dxf.insert.x, entity.dxf.insert.y
+
+
 def describe(file, places):
     document = ezdxf.readfile(file)
     entities = list(document.modelspace())
@@ -37,6 +41,13 @@ def describe(file, places):
         ],
         "widths": [width_at(outer[0], x) for x in places],
         "skew": outer[0].centroid.y,
+        "down": [
+            entity.dxf.text
+            for entity in sorted(
+                (entity for entity in entities if entity.dxftype() == "TEXT" and place(entity)[0] > outer[0].bounds[2]),
+                key=lambda entity: -place(entity)[1],
+            )
+        ],
         "texts": [entity.dxf.text for entity in entities if entity.dxftype() == "TEXT"],
     }
 

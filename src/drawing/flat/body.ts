@@ -29,18 +29,22 @@ export const bodyFlat = step("outline.body", 1, (given: BodyFlatInput): Flat => 
   const { hand, path, recess, through } = given;
   const { minX, maxX, maxY } = extentsOf([path])!;
   const words = wordsOf(given);
-  const flat: Flat = {
+  const drawn: Flat = {
     shapes: [
       { layer: layers.outer, path: through ? lessRoom(path, recess.path) : path },
       ...(through ? [] : [{ layer: layers.recess(recess.depth), path: recess.path }]),
       { layer: layers.note, path: lineBetween(minX - 14, 0, maxX + 4, 0), chain: true },
     ],
+    notes: [],
+  };
+  // The words are written afterwards, so that they stand in the same order for either hand.
+  return {
+    ...(hand === "left" ? turnedOver(drawn, "y") : drawn),
     notes: words.map((text, i) => ({
       ...{ text, x: maxX + 10, y: maxY - (i + 1) * 2 * letterHeight },
       ...{ height: letterHeight, turn: 0, align: "left" as const },
     })),
   };
-  return hand === "left" ? turnedOver(flat, "y") : flat;
 });
 
 function wordsOf({ recess, through, thickness, drop, arris, profile, cut }: BodyFlatInput): string[] {

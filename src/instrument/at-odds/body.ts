@@ -89,12 +89,13 @@ function outlineAtOdds(of: Of, { outline, full }: Body): Contradiction[] {
   });
 }
 
-function recessAtOdds(of: Of, { recess }: Body): Contradiction[] {
+function recessAtOdds(of: Of, { recess, full }: Body): Contradiction[] {
   if (recess.kind !== "too-short") return [];
   return unless(false, ["body.start", "core.end", "neck.corner"], {
     found: `a body that begins ${mm(of("body.start"))} along the core, where that is as good as ended`,
     allowed: "a body that the core reaches into",
-    hint: "lower body.start",
+    // Upward, so that it doesn't begin on the heel instead.
+    hint: `lower body.start to ${Math.ceil(full * 100) / 100} mm`,
   });
 }
 

@@ -59,8 +59,8 @@ function bodyOf(spec: Spec, { core: lies, profile }: SpecBody, store: Store, fro
       }).value,
     full: () => coreFullFrom(core, of("neck.transition.end"), of("neck.heel.end")),
     wall: () => {
-      const { path, rim } = madeBody(made).outline;
-      return store.answer(bodyWall, { path, rim, side: madeBody(made).recess.side }).value;
+      const { outline, recess } = madeBody(made);
+      return store.answer(bodyWall, { rim: outline.rim, side: recess.side }).value;
     },
     floor: () => (lies === "through" ? null : of("body.thickness") - (of("core.depth") - of("body.drop"))),
     top: () =>

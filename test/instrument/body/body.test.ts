@@ -27,6 +27,28 @@ const all = designs.thrift.flatMap((count) => kinds.map((kind) => ({ count, ...k
 const store = memoryStore();
 const problemsOf = (spec: Spec) => contradictions(spec, instrument(spec, store));
 
+/** What a bow on the outer strings, treble and bass, leaves over a body's front. */
+function bowOver(spec: Spec) {
+  const of = (id: string) => dimensionOf(spec, id);
+  const made = instrument(spec, store);
+  const axes = coreAxes(made.core);
+  const { outline } = madeBody(made.body!);
+  const front = facet(outline.path, 0.2).points.map(({ x, y }) => fromFrame(axes, x, y, -of("body.drop")));
+  return ([1, -1] as const).map((side) => {
+    const i = side === 1 ? 0 : -1;
+    const place = (where: "nut" | "bridge") => ({
+      ...{ y: made.layout[where].at(i)!, z: made.heights[where].at(i)! },
+    });
+    const tilt = side === 1 ? made.bow.outermost.treble : made.bow.outermost.bass;
+    const string = { length: of("string.length"), nut: place("nut"), bridge: place("bridge") };
+    return store.answer(bowClearance, {
+      hair: { string, side, tilt },
+      ...{ from: made.taper.length + 2, to: of("string.length") - 4, surfaces: [front] },
+      corner: { x: made.taper.length, y: (side * made.taper.end) / 2, z: of("fingerboard.edge") },
+    }).value;
+  });
+}
+
 it("only thrift has a body in one piece, and no design has it beside wings", () => {
   for (const { design, count } of everyCount) {
     const { body, wings } = specOf(design, count);
@@ -107,25 +129,16 @@ describe.each(all)("a body for $count strings, core $core, corners $corners", ({
   });
 
   it("lies out of the way of a bow on the outer strings by 5 mm and 3 degrees", () => {
-    const axes = coreAxes(made.core);
-    const front = facet(outline.path, 0.2).points.map(({ x, y }) => fromFrame(axes, x, y, -of("body.drop")));
-    for (const side of [1, -1] as const) {
-      const i = side === 1 ? 0 : -1;
-      const place = (where: "nut" | "bridge") => ({
-        y: made.layout[where].at(i)!,
-        z: made.heights[where].at(i)!,
-      });
-      const tilt = side === 1 ? made.bow.outermost.treble : made.bow.outermost.bass;
-      const string = { length: of("string.length"), nut: place("nut"), bridge: place("bridge") };
-      const clearance = store.answer(bowClearance, {
-        hair: { string, side, tilt },
-        ...{ from: made.taper.length + 2, to: of("string.length") - 4, surfaces: [front] },
-        corner: { x: made.taper.length, y: (side * made.taper.end) / 2, z: of("fingerboard.edge") },
-      }).value;
-      expect(clearance.surface).toBeGreaterThan(5);
-      expect(clearance.room).toBeGreaterThan(3);
+    for (const { surface, room } of bowOver(spec)) {
+      expect(surface).toBeGreaterThan(5);
+      expect(room).toBeGreaterThan(3);
     }
   });
+});
+
+it("a body whose waist is in the bow's way is found", () => {
+  const spec = forced(specOf("thrift", 7), { "body.waist.width": 116, "body.drop": 4 });
+  expect(Math.min(...bowOver(spec).map(({ surface }) => surface))).toBeLessThan(0);
 });
 
 describe("the design's own ranges", () => {
@@ -185,6 +198,7 @@ describe("a body that contradicts the rest", () => {
     ],
     ["with edges that meet", { "body.arris": 12 }, /arrises of 12 mm/, "body.arris"],
     ["with edges eased further than its corners", { "body.arris": 8 }, /arrises of 8 mm round/, "body.arris"],
+    ["that begins at the core's tail", { "body.start": 312 }, /as good as ended/, "body.start"],
     ["that begins on the heel", { "body.start": 30 }, /begins 30 mm along/, "body.start"],
     ["shorter than the core", { "body.length": 265 }, /ends 309 mm along the core/, "body.length"],
     ["with too little wood behind the core", { "body.length": 272 }, /ends 316 mm/, "body.length"],
