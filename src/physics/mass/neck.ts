@@ -37,6 +37,12 @@ export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMe
     const { top, form } = at(x);
     return x > core.start ? cutOff(carvedSection(form, top), form, core, x) : carvedSection(form, top);
   };
+  // Where head and core run out the sections change fastest.
+  const halves = [
+    (profile.head.box - profile.nutThickness) / 2,
+    (profile.core.whole + profile.core.box) / 2,
+    (profile.core.whole + core.start) / 2,
+  ];
   const [inPlan, inSide] = [extentsOf([profile.plan])!, extentsOf([profile.side])!];
   const ends = [Math.max(inPlan.minX, inSide.minX), Math.min(inPlan.maxX, inSide.maxX)] as const;
   const also = [
@@ -45,8 +51,8 @@ export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMe
   ];
   const whole = [
     along(ends[0], profile.head.box, vertices, box),
-    along(profile.head.box, profile.core.box, apart([...vertices, ...also]), carved),
-    along(profile.core.box, ends[1], vertices, box),
+    along(profile.head.box, profile.core.box, [...also, ...halves], carved),
+    along(profile.core.box, ends[1], apart(vertices), box),
   ];
   const sunk = channels.map((channel) => channelMoments(profile, core, channel));
   const bored = holes.map((hole) => holeMoments(profile.side, hole));
@@ -63,7 +69,7 @@ function along(
   at: (x: number) => Section,
 ): SolidMoments {
   return together(
-    stretches(from, to, breaks, 4).map(({ x, weight }) => {
+    stretches(from, to, breaks, 3).map(({ x, weight }) => {
       const { area, y, z } = at(x);
       return { volume: area * weight, x: area * weight * x, y: y * weight, z: z * weight };
     }),
