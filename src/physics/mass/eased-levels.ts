@@ -33,7 +33,7 @@ export function easedLevels({ thickness, arris, profile }: EasedPlate): EasedLev
 /** The level cuts through an eased edge, `w` counted from its face: along a rounding by its angle, since near the face it runs out flat. */
 function eased(profile: EdgeProfile, size: number): EasedLevel[] {
   if (profile === "none" || size === 0) return [];
-  return gaussRule(4).map(([at, weight]): EasedLevel => {
+  return gaussRule(3).map(([at, weight]): EasedLevel => {
     if (profile === "bevel") return { w: size * at, weight: size * weight, inward: size * (1 - at) };
     const angle = (Math.PI / 2) * at;
     return {

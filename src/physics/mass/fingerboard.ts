@@ -1,9 +1,7 @@
 import { circle } from "../../geometry/circle.ts";
 import type { Path } from "../../geometry/path.ts";
 import { areaMoments } from "../../geometry/path-measures/area-moments.ts";
-import { ordinatesAt } from "../../geometry/path-measures/ordinates-at.ts";
 import { placesOver } from "../../geometry/path-measures/places-over.ts";
-import { segmentsOf } from "../../geometry/segment.ts";
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
 import { stretches } from "../../geometry/stretches.ts";
 import type { BoardCuttersInput } from "../../instrument/fingerboard/board-cutters.ts";
@@ -15,8 +13,8 @@ import { boardWidth } from "../../instrument/fingerboard/taper.ts";
 import { step } from "../../step/step.ts";
 import { type Measured, measuredOf, momentsAt, together } from "./moments.ts";
 
-/** What a board's volume follows from: its outline from the front and what is let into it; mm. */
-export type BoardMassInput = Omit<BoardCuttersInput, "through"> & { readonly outline: Path };
+/** What a board's volume follows from: its surface, the radius of the corners at its end, and what is let into it; mm. */
+export type BoardMassInput = Omit<BoardCuttersInput, "through"> & { readonly corner: number };
 
 /**
  * A finished fingerboard's volume and middle: its sections, whose tops are true arcs, integrated along x; less slots between the board's own arc and
@@ -42,11 +40,22 @@ export const boardMeasured = step("mass.fingerboard", 1, (given: BoardMassInput)
   );
 });
 
-function plain({ board, outline }: BoardMassInput): SolidMoments {
-  const segments = segmentsOf(outline);
-  const corners = outline.points.map(({ x }) => x);
-  const sections = stretches(0, board.taper.length, corners, 6).map(({ x, weight }) => {
-    const { area, x: y, y: z } = areaMoments(boardSection(board, x, -ordinatesAt(segments, x)[0]!));
+function plain({ board, corner }: BoardMassInput): SolidMoments {
+  const { taper } = board;
+  const slope = (taper.end - taper.nut) / 2 / taper.length;
+  const slant = Math.hypot(1, slope);
+  // A corner's arc: its middle, and where it leaves the straight edge.
+  const middle = {
+    x: taper.length - corner,
+    y: boardWidth(taper, taper.length - corner) / 2 - corner * slant,
+  };
+  const leaves = middle.x - (corner * slope) / slant;
+  const half = (x: number) =>
+    x < leaves
+      ? boardWidth(taper, x) / 2
+      : middle.y + Math.sqrt(Math.max(0, corner ** 2 - (x - middle.x) ** 2));
+  const sections = stretches(0, taper.length, [leaves], 6).map(({ x, weight }) => {
+    const { area, x: y, y: z } = areaMoments(boardSection(board, x, half(x)));
     return { volume: area * weight, x: area * weight * x, y: y * weight, z: z * weight };
   });
   return together(sections);

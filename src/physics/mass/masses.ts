@@ -56,7 +56,7 @@ function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsT
   const sides = instrument.wings === null ? [] : (["bass", "treble"] as const);
   return [
     of("neck", taken.neck, neck.neck),
-    of("fingerboard", taken.fingerboard, store.answer(boardMeasured, boardInput(instrument)).value),
+    of("fingerboard", taken.fingerboard, store.answer(boardMeasured, boardInput(spec, instrument)).value),
     of("bridge", bridge, store.answer(bridgeMeasured, instrument.bridgeSolidInput).value),
     of("nut", nut, store.answer(nutMeasured, instrument.nutSolidInput).value),
     of("tailpiece", tailpiece, store.answer(tailpieceMeasured, instrument.tailpieceSolidInput).value),
@@ -78,11 +78,10 @@ function densityOf({ densities }: Spec, wood: string): number {
   return density;
 }
 
-function boardInput(instrument: Instrument) {
-  const { surface, board, fretSlots, boardDots, boardSideDots } = instrument;
-  if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
+function boardInput(spec: Spec, instrument: Instrument) {
+  const { surface, fretSlots, boardDots, boardSideDots } = instrument;
   return {
-    ...{ board: surface, outline: board.path, slots: fretSlots },
+    ...{ board: surface, corner: dimensionOf(spec, "fingerboard.corner"), slots: fretSlots },
     ...{ dots: boardDots, sideDots: boardSideDots },
     recesses: madeInlays(instrument).map(({ recess, floor }) => ({ path: recess, floor })),
   };

@@ -1,7 +1,7 @@
 import { extentsOf } from "../../geometry/measure.ts";
 import { areaMoments } from "../../geometry/path-measures/area-moments.ts";
 import { ordinatesAt } from "../../geometry/path-measures/ordinates-at.ts";
-import { segmentsOf } from "../../geometry/segment.ts";
+import { type Segment, segmentsOf } from "../../geometry/segment.ts";
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
 import { stretches } from "../../geometry/stretches.ts";
 import { type CoreFrame, frontAt } from "../../instrument/core/frame.ts";
@@ -24,10 +24,10 @@ type Section = { readonly area: number; readonly y: number; readonly z: number }
  */
 export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMeasured => {
   const { profile, stations, core, holes, channels } = given;
-  const [plan, side] = [segmentsOf(profile.plan), segmentsOf(profile.side)];
+  const [plan, side] = [segmentsOf(profile.plan), segmentsOf(profile.side)].map(spans);
   const vertices = [...profile.plan.points, ...profile.side.points].map(({ x }) => x);
   const box = (x: number): Section => {
-    const [ys, zs] = [ordinatesAt(plan, x), ordinatesAt(side, x)];
+    const [ys, zs] = [across(plan!, x), across(side!, x)];
     const [bass, treble, back, front] = [ys[0]!, ys.at(-1)!, zs[0]!, zs.at(-1)!];
     const area = (treble - bass) * (front - back);
     return { area, y: (area * (bass + treble)) / 2, z: (area * (back + front)) / 2 };
@@ -37,6 +37,12 @@ export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMe
     const { top, form } = at(x);
     return x > core.start ? cutOff(carvedSection(form, top), form, core, x) : carvedSection(form, top);
   };
+  // Where head and core run out the sections change fastest.
+  const halves = [
+    (profile.head.box - profile.nutThickness) / 2,
+    (profile.core.whole + profile.core.box) / 2,
+    (profile.core.whole + core.start) / 2,
+  ];
   const [inPlan, inSide] = [extentsOf([profile.plan])!, extentsOf([profile.side])!];
   const ends = [Math.max(inPlan.minX, inSide.minX), Math.min(inPlan.maxX, inSide.maxX)] as const;
   const also = [
@@ -45,8 +51,8 @@ export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMe
   ];
   const whole = [
     along(ends[0], profile.head.box, vertices, box),
-    along(profile.head.box, profile.core.box, apart([...vertices, ...also]), carved),
-    along(profile.core.box, ends[1], vertices, box),
+    along(profile.head.box, profile.core.box, [...also, ...halves], carved),
+    along(profile.core.box, ends[1], apart(vertices), box),
   ];
   const sunk = channels.map((channel) => channelMoments(profile, core, channel));
   const bored = holes.map((hole) => holeMoments(profile.side, hole));
@@ -56,6 +62,26 @@ export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMe
   };
 });
 
+/** A segment, and between which x all of it lies: an arc strays no farther from its ends than these are apart. */
+type Span = { readonly segment: Segment; readonly low: number; readonly high: number };
+
+function spans(segments: readonly Segment[]): Span[] {
+  return segments.map((segment) => {
+    const { from, to, kind } = segment;
+    const over = kind === "arc" ? Math.hypot(to.x - from.x, to.y - from.y) : 1e-6;
+    return { segment, low: Math.min(from.x, to.x) - over, high: Math.max(from.x, to.x) + over };
+  });
+}
+
+/** An outline's ordinates at x, asked only of the segments that come near it. */
+function across(all: readonly Span[], x: number): number[] {
+  const near = all.filter(({ low, high }) => x >= low && x <= high);
+  return ordinatesAt(
+    near.map(({ segment }) => segment),
+    x,
+  );
+}
+
 function along(
   from: number,
   to: number,
@@ -63,7 +89,7 @@ function along(
   at: (x: number) => Section,
 ): SolidMoments {
   return together(
-    stretches(from, to, breaks, 4).map(({ x, weight }) => {
+    stretches(from, to, breaks, 3).map(({ x, weight }) => {
       const { area, y, z } = at(x);
       return { volume: area * weight, x: area * weight * x, y: y * weight, z: z * weight };
     }),

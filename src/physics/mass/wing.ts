@@ -14,7 +14,7 @@ import { type EasedLevel, easedLevels } from "./eased-levels.ts";
 import { type Measured, measuredOf, momentsAt, placed, together } from "./moments.ts";
 
 /** How near chords lie to an outline's arcs, mm; they enclose the arcs' own area. */
-const chord = 0.02;
+const chord = 0.1;
 
 /**
  * A finished wing's volume and middle, integrated over level cuts: at each the outline moved inward by what its eased edges lack there, and cut
@@ -31,7 +31,14 @@ export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measur
   const over: Path = given.place.side === "bass" ? mirrored(given.over, "y") : given.over;
   const faceted = facet(over, facetCounts(over, chord));
   const ring = areaMoments(polygon(faceted)).area > 0 ? faceted : faceted.reverse();
-  const cuts = easedLevels(given).map((level) => levelMoments(ring, own, level));
+  const insets = new Map<number, readonly Point[]>();
+  const insetBy = (inward: number) => {
+    // Front and back are eased alike as a rule.
+    const found = insets.get(inward) ?? moved(ring, inward);
+    insets.set(inward, found);
+    return found;
+  };
+  const cuts = easedLevels(given).map((level) => levelMoments(insetBy(level.inward), own, level));
   const whole = placed(frame, measuredOf(together(cuts)));
   const { diameter, depth } = given.pin;
   const pins = given.pins.map(({ at }) => {
@@ -46,10 +53,14 @@ export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measur
   return placed(coreAxes(given.place.core), left);
 });
 
-function levelMoments(ring: readonly Point[], normal: Vec3, { w, weight, inward }: EasedLevel): SolidMoments {
+function moved(ring: readonly Point[], inward: number): readonly Point[] {
   const inset = insetRing(ring, inward);
   if (inset.kind !== "ok") throw new RangeError("a wing whose edges leave no room to be eased");
-  const { area, x, y } = areaMoments(polygon(beyondJoint(inset.ring, normal, w)));
+  return inset.ring;
+}
+
+function levelMoments(ring: readonly Point[], normal: Vec3, { w, weight }: EasedLevel): SolidMoments {
+  const { area, x, y } = areaMoments(polygon(beyondJoint(ring, normal, w)));
   return { volume: area * weight, x: x * weight, y: y * weight, z: area * weight * w };
 }
 
