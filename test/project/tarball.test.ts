@@ -53,7 +53,7 @@ describe("the packed and installed tarball", () => {
     const names = readdirSync(here, { recursive: true, encoding: "utf8" }).filter((name) =>
       name.includes("."),
     );
-    expect(names.length).toBe(57);
+    expect(names.length).toBe(61);
     for (const name of names) expect(readFileSync(join(there, name))).toEqual(readFileSync(join(here, name)));
   });
 
@@ -62,7 +62,7 @@ describe("the packed and installed tarball", () => {
     const script =
       'import { memoryStore, partNames } from "patternloft"; console.log(partNames.join(), typeof memoryStore);';
     expect(run(process.execPath, ["--input-type=module", "-e", script]).trim()).toBe(
-      "fingerboard,nut,bridge,tailpiece,neck,head function",
+      "fingerboard,nut,bridge,tailpiece,neck,head,wing-bass,wing-treble,body function",
     );
     writeFileSync(
       join(work, "user", "use.ts"),
