@@ -32,7 +32,7 @@ function cradled(values: Record<string, number>): Spec {
 
 /** A cradle that reaches to where rods, made long, still lie under the core's front. */
 const intoRods = {
-  ...{ "cradle.length": 280, "core.end": 500, "rod.length": 180 },
+  ...{ "cradle.length": 280, "core.end": 500, "body.length": 348, "rod.length": 180 },
   ...{ "pin.upper.at": 40, "pin.lower.at": 90 },
 };
 
