@@ -19,7 +19,7 @@ const chord = 0.1;
 /**
  * A finished wing's volume and middle, integrated over level cuts: at each the outline moved inward by what its eased edges lack there, and cut
  * off at the joint face. Between the eased edges a cut's area is quadratic in its height, and the rule exact. Less the pins' holes, which are cylinders
- * square to the joint face. Moving the edges inward is Pappus's rule with its corners: it is exact where they are mitred.
+ * square to the joint face. Moving the edges inward is Pappus's rule with its corners: it is exact where they are mitred. Where edges leave no room to be eased, which no solid can be made of, they count as square.
  */
 export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measured => {
   const { frame, joint } = placeOfWing(given.place);
@@ -55,8 +55,7 @@ export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measur
 
 function moved(ring: readonly Point[], inward: number): readonly Point[] {
   const inset = insetRing(ring, inward);
-  if (inset.kind !== "ok") throw new RangeError("a wing whose edges leave no room to be eased");
-  return inset.ring;
+  return inset.kind === "ok" ? inset.ring : ring;
 }
 
 function levelMoments(ring: readonly Point[], normal: Vec3, { w, weight }: EasedLevel): SolidMoments {
