@@ -1,3 +1,5 @@
+import { type Side, sides } from "./side.ts";
+
 /** A dimension that is worked out and can't be set: the form of its name, and the settable ones to change instead. */
 export type Derived = { readonly form: RegExp; readonly from: readonly string[] };
 
@@ -139,23 +141,7 @@ export const derived: readonly Derived[] = [
   { form: /^neck\.ply\.thickness$/, from: ["neck.plies", "core.width", "neck.allowance.side"] },
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
-  {
-    form: /^wing\.(bass|treble)\.(bevel|mitre|table)$/,
-    from: ["wing.SIDE.splay", "wing.SIDE.cant", "wing.SIDE.rake", "core.taper"],
-  },
-  { form: /^wing\.(bass|treble)\.x$/, from: ["wing.SIDE.start", "core.start", "core.slope"] },
-  {
-    form: /^wing\.(bass|treble)\.joint\.(length|depth|area)$/,
-    from: ["wing.SIDE.length", "wing.SIDE.thickness", "wing.SIDE.cant"],
-  },
-  {
-    form: /^wing\.(bass|treble)\.inside\.(head|tail)\.(front|back)$/,
-    from: ["wing.SIDE.drop", "wing.SIDE.rake", "wing.SIDE.thickness", "core.depth"],
-  },
-  {
-    form: /^wing\.(bass|treble)\.pin\.[A-Za-z0-9][A-Za-z0-9-]*\.(along|down|wall|wall\.core)$/,
-    from: ["the pin's place in the design", "wing.SIDE.pin", "wing.SIDE.pin.depth", "wing.SIDE.cant"],
-  },
+  ...sides.flatMap(ofWing),
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
   { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },
@@ -201,4 +187,23 @@ export const derived: readonly Derived[] = [
 /** What a dimension follows from, when it is a worked-out one. */
 export function followsFrom(id: string): readonly string[] | undefined {
   return derived.find(({ form }) => form.test(id))?.from;
+}
+
+/** What is worked out of the wing on a side. */
+function ofWing(side: Side): Derived[] {
+  const form = (name: string) => new RegExp(`^wing\\.${side}\\.(?:${name})$`);
+  const own = (...names: string[]) => names.map((name) => `wing.${side}.${name}`);
+  return [
+    { form: form("bevel|mitre|table"), from: [...own("splay", "cant", "rake"), "core.taper"] },
+    { form: form("x"), from: [...own("start"), "core.start", "core.slope"] },
+    { form: form("joint\\.(?:length|depth|area)"), from: own("length", "thickness", "cant") },
+    {
+      form: form("inside\\.(?:head|tail)\\.(?:front|back)"),
+      from: [...own("drop", "rake", "thickness"), "core.depth"],
+    },
+    {
+      form: form("pin\\.[A-Za-z0-9][A-Za-z0-9-]*\\.(?:along|down|wall|wall\\.core)"),
+      from: ["the pin's place in the design", ...own("pin", "pin.depth", "cant")],
+    },
+  ];
 }

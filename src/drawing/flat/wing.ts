@@ -49,7 +49,8 @@ export const wingFlat = step("outline.wing", 1, (given: WingFlatInput): Flat => 
   const top = side === "bass" ? 0 : maxY;
   const flat: Flat = {
     ...placed,
-    notes: words.map((text, i) => ({
+    // Turning a left-hand drawing over would set the last line first.
+    notes: (hand === "left" ? words.toReversed() : words).map((text, i) => ({
       ...{ text, x: maxX + 8, y: top - (i + 1) * 2 * letterHeight },
       ...{ height: letterHeight, turn: 0, align: "left" },
     })),
