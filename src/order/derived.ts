@@ -169,7 +169,7 @@ export const derived: readonly Derived[] = [
   { form: /^nut\.blank\.height$/, from: ["string.clearance.nut.high", "nut.allowance"] },
   { form: /^nut\.blank\.thickness$/, from: ["nut.thickness"] },
   {
-    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|rods)\.(mass|volume)$/,
+    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|body|rods)\.(mass|volume)$/,
     from: ["the design's woods", "the part's own sizes", "core.depth"],
   },
   { form: /^string\.[A-G][#b]?\d\.mass$/, from: ["the string's mass per length", "string.length"] },
