@@ -11,7 +11,7 @@ export type EasedFront = {
 };
 
 /** How far the facets of an outline may stray, mm, and in how many a quarter round is cut. */
-export const fineTop = { chord: 0.01, quarter: 8 } as const;
+export const fineTop = { chord: 0.02, quarter: 8 } as const;
 
 /**
  * The finished surface of a front as seen from over it: what is left flat inside its eased edges, then the facets of these, each by its corners.

@@ -32,7 +32,7 @@ export type Bodies = { readonly body: Body | null };
 const past = 10;
 
 /** How far before the board's end and behind the bridge the body's edge is asked for, mm: a skewed bow reaches no further. */
-const beside = 30;
+const beside = 15;
 
 /** The getter of the body: `made` gives the core that it takes in. */
 export function bodyGetters(

@@ -1,4 +1,4 @@
-import { sides } from "../../order/side.ts";
+import type { Side } from "../../order/side.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
@@ -15,8 +15,8 @@ import { type BowTilts, bowTilts } from "./tilts.ts";
 /** What a bow finds: how it reaches every string, and how clear it is of the instrument where it plays the outer ones. */
 export type Bow = {
   readonly bow: BowTilts;
-  /** The finished surfaces that a bow might touch, right-handed, mm. */
-  readonly underBow: readonly Surface[];
+  /** The finished surfaces that a bow might touch on either side, right-handed, mm. */
+  readonly underBow: { readonly [side in Side]: readonly Surface[] };
   readonly bowClearance: { readonly bass: Clearance; readonly treble: Clearance };
 };
 
@@ -48,20 +48,29 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
     const tilt = side === 1 ? bow.outermost.treble : bow.outermost.bass;
     return store.answer(bowClearance, {
       hair: { string, side, tilt },
-      ...{ from: taper.length + kept.board, to: stringLength - kept.bridge, surfaces: underBow },
+      ...{
+        from: taper.length + kept.board,
+        to: stringLength - kept.bridge,
+        surfaces: underBow[side === 1 ? "treble" : "bass"],
+      },
       corner: { x: taper.length, y: (side * taper.end) / 2, z: of("fingerboard.edge") },
     }).value;
   };
   return {
     bow: () => store.answer(bowTilts, { centres: spec.strings.map((_, i) => place("bridge", i)) }).value,
-    underBow: () => [
-      coreFront({
-        ...{ core: made().core, end: of("core.end"), width: of("core.width") },
+    underBow: () => {
+      const { core, wings, body } = made();
+      const front = coreFront({
+        ...{ core, end: of("core.end"), width: of("core.width") },
         ...{ at: stringLength, taper: of("core.taper") },
-      }),
-      ...sides.flatMap((side) => made().wings?.[side].top ?? []),
-      ...(made().body?.top ?? []),
-    ],
+      });
+      const beside = (side: Side, s: 1 | -1) => [
+        front,
+        ...(wings?.[side].top ?? []),
+        ...(body?.top ?? []).filter((piece) => piece.some(({ y }) => s * y > 0)),
+      ];
+      return { bass: beside("bass", -1), treble: beside("treble", 1) };
+    },
     bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
   };
 }

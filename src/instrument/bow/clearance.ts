@@ -47,20 +47,36 @@ export const bowClearance = step("bow.clearance", 1, (given: ClearanceInput): Cl
 });
 
 /** The least distance from the hair at some tilt to what is under it, mm; infinite where nothing is. */
-function least({ hair, from, to, surfaces }: ClearanceInput, tilt: number): number {
+function least(given: ClearanceInput, tilt: number): number {
+  return leastOf(given, tilt, ({ below }) => below);
+}
+
+/** The least of a measure of places at the corners of what lies under the hair at some tilt; infinite where nothing does. */
+function leastOf(
+  { hair, from, to, surfaces }: ClearanceInput,
+  tilt: number,
+  measure: (place: UnderHair) => number,
+): number {
   const plane = { ...hair, tilt };
   const under = underHair(plane);
-  const seen = surfaces.map((surface) => surface.map(under));
-  const distances = skews.flatMap((skew) => {
+  const limits = skews.map((skew) => {
     const slant = skewed(plane, skew);
-    const limits = [
+    return [
       ({ out }: UnderHair) => out,
       ({ along, out }: UnderHair) => along - slant * out - from,
       ({ along, out }: UnderHair) => to - along + slant * out,
     ];
-    return seen.flatMap((surface) => limits.reduce(cutDown, surface).map(({ below }) => below));
   });
-  return Math.min(Number.POSITIVE_INFINITY, ...distances);
+  let found = Number.POSITIVE_INFINITY;
+  for (const surface of surfaces) {
+    const seen = surface.map(under);
+    for (const sides of limits) {
+      // Most pieces lie beyond one of the band's sides altogether.
+      if (sides.some((within) => seen.every((place) => within(place) < 0))) continue;
+      for (const place of sides.reduce(cutDown, seen)) found = Math.min(found, measure(place));
+    }
+  }
+  return found;
 }
 
 /** What of a flat surface lies where `within` is not negative: its corners there, and where its edges leave. */
@@ -78,22 +94,23 @@ function between(a: UnderHair, b: UnderHair, share: number): UnderHair {
   return { along: at("along"), out: at("out"), below: at("below") };
 }
 
-/** How closely the touching tilt is looked for, degrees. */
-const close = 1e-3;
+/** How closely the touching tilt is looked for, degrees, and in how many turns at most. */
+const close = { degrees: 1e-3, turns: 40 } as const;
 
 /**
- * By how many degrees more the bow tilts until it touches; none where it stands through already. What the hair has once touched it
- * stays through as it tilts on, so the first touch is found by halving.
+ * By how many degrees more the bow tilts until it touches; none where it stands through already. At any tilt each place under the hair says by how
+ * much the hair would turn about the string to meet it; the band moves a little over the surfaces as it turns, so the least of these is taken again
+ * until nothing is left.
  */
 function roomOf(given: ClearanceInput): number {
   const { tilt } = given.hair;
   if (least(given, tilt) <= 0) return 0;
-  if (least(given, onEdge) > 0) return onEdge - tilt;
-  let [clear, touching] = [tilt, onEdge];
-  while (touching - clear > close) {
-    const middle = (clear + touching) / 2;
-    if (least(given, middle) > 0) clear = middle;
-    else touching = middle;
+  let turned = tilt;
+  for (let i = 0; i < close.turns; i++) {
+    const more = leastOf(given, turned, ({ below, out }) => (Math.atan2(below, out) * 180) / Math.PI);
+    if (turned + more > onEdge) return onEdge - tilt;
+    turned += more;
+    if (Math.abs(more) < close.degrees) break;
   }
-  return touching - tilt;
+  return turned - tilt;
 }

@@ -30,7 +30,7 @@ export type Wing = {
 export type Wings = { readonly wings: { readonly [side in Side]: Wing } | null };
 
 /** How far before the board's end and behind the bridge a wing's edge is asked for, mm: a skewed bow reaches no further. */
-const beside = 30;
+const beside = 15;
 
 /** The getters of the wings: `made` gives the core that they stand on. */
 export function wingGetters(
