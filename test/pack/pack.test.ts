@@ -32,7 +32,7 @@ function changed(a: Pack, b: Pack) {
   const moved = names.filter((name) => before.get(name)!.fingerprint !== after.get(name)!.fingerprint);
   for (const name of names.filter((n) => !moved.includes(n)))
     expect(before.get(name)!.hash).toBe(after.get(name)!.hash);
-  for (const name of moved) expect(before.get(name)!.hash).not.toBe(after.get(name)!.hash);
+  for (const name of moved) expect(before.get(name)!.hash, name).not.toBe(after.get(name)!.hash);
   return moved.map((name) => name.replace(/.*\//, "")).sort();
 }
 

@@ -18,7 +18,7 @@ export type WingSolidInput = {
   readonly arris: number;
   readonly profile: { readonly front: EdgeProfile; readonly back: EdgeProfile };
   readonly place: WingPlaceInput;
-  readonly pins: WingJoint["pins"];
+  readonly pins: readonly Pick<WingJoint["pins"][number], "at">[];
   readonly pin: { readonly diameter: number; readonly depth: number };
   readonly reach: number;
 };

@@ -87,7 +87,7 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
       }).value,
     solidInput: () => ({
       ...{ place, over: outlined().over, thickness, arris: own("arris"), profile: wing.profile },
-      ...{ pins: made.joint.pins, pin, reach: 2 * (own("length") + own("width")) },
+      ...{ pins: made.joint.pins.map(({ at }) => ({ at })), pin, reach: 2 * (own("length") + own("width")) },
     }),
     solid: () => store.answer(wingSolid, made.solidInput).value,
   });
