@@ -1,6 +1,8 @@
 import { extentsOf } from "../../geometry/measure.ts";
 import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
 import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import type { Point } from "../../geometry/point.ts";
+import { rectangleOf } from "../../geometry/rectangle.ts";
 import type { Inlay, MadeInlay } from "../fingerboard/inlay.ts";
 import { placesOn } from "../fingerboard/places-on.ts";
 import type { Instrument } from "../instrument.ts";
@@ -49,13 +51,16 @@ function unmade(inlay: Exclude<Inlay, MadeInlay>, cutter: number): Contradiction
 
 function nearEdge({ id, design }: MadeInlay, { board }: Instrument): Contradiction[] {
   if (board.kind !== "ok") return [];
-  const wood = Math.min(
-    ...placesOn(design).map((place) => {
-      const nearest = nearestPlace(board.path, place);
-      const away = nearest.kind === "ok" ? nearest.distance : 0;
-      return whereabouts(board.path, place) === "inside" ? away : -away;
-    }),
-  );
+  const { path } = board;
+  const woodAt = (place: Point) => {
+    const nearest = nearestPlace(path, place);
+    const away = nearest.kind === "ok" ? nearest.distance : 0;
+    return whereabouts(path, place) === "inside" ? away : -away;
+  };
+  // A board is convex, so a box whose corners are far enough inside has nothing nearer.
+  const box = rectangleOf(extentsOf([design])!).points;
+  if (box.every((corner) => woodAt(corner) >= atEdge)) return [];
+  const wood = Math.min(...placesOn(design).map(woodAt));
   return unless(wood >= atEdge, sizes, {
     place: `inlay.${id}`,
     found:
