@@ -52,7 +52,7 @@ function order(name: string, text: string): string {
 
 describe("make", () => {
   it("makes the same bytes twice, in other time zones and locales, alone and among others", () => {
-    const others = [sample, join(ordersFolder, "SY-0411.yaml"), join(ordersFolder, "SY-0436.yaml")];
+    const others = [sample, join(ordersFolder, "SY-0436.yaml")];
     expect(
       run(["make", sample, "--out", "a"], {
         TZ: "Pacific/Auckland",

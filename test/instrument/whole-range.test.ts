@@ -82,9 +82,11 @@ describe("every dimension at each end of its range, one at a time", () => {
   it.each(kinds)("$design builds, or names the dimension to move, in nine of ten", ({ counts, order }) => {
     const refused: string[] = [];
     const usual = counts.map((count) => ({ count, store: memoryStore(), seen: new Set<string>() }));
-    const ends = Object.values(order(counts[0], "").values).flatMap(({ id, kind }) =>
+    const all = Object.values(order(counts[0], "").values).flatMap(({ id, kind }) =>
       (["least", "most"] as const).map((end) => ({ id, kind, end })),
     );
+    // By day one end of each dimension, least and most in turn; by night both.
+    const ends = all.filter((_, i) => process.env.NIGHTLY !== undefined || i % 2 === Math.floor(i / 2) % 2);
     let tried = 0;
     for (const [turn, { id, kind, end }] of ends.entries()) {
       // One store a count: what an end leaves as it was is answered and not worked out again.
@@ -100,7 +102,8 @@ describe("every dimension at each end of its range, one at a time", () => {
       }
     }
     console.log(`${refused.length} of ${tried} ends don't build:\n${refused.join("\n")}`);
-    expect(ends.length).toBeGreaterThan(200);
+    expect(all.length).toBeGreaterThan(200);
+    expect(ends.length).toBeGreaterThanOrEqual(all.length / 2);
     expect(refused.length, refused.join("\n")).toBeLessThanOrEqual(tried / 10);
   });
 });

@@ -96,7 +96,8 @@ describe("a pack", () => {
 
   it("is the same in a fresh store, in one that made others before, and made twice", async () => {
     const some = everyCount.filter(
-      ({ design, count }) => count === 5 || (design === "thrift" && count === 7),
+      ({ design, count }) =>
+        (count === 5 && design !== "mallow" && design !== "thrift") || (design === "thrift" && count === 7),
     );
     const alone = [];
     for (const { design, count } of some) alone.push(hashes(await packed(specOf(design, count))));
