@@ -6,7 +6,29 @@ import { rounded } from "./rounded.ts";
  * A key whose value is undefined is left out. Anything but plain data (a function, a class instance, a symbol) throws a
  * TypeError that says where it stood: it could hide a dependency from the step's key.
  */
-export function plainCopy(value: unknown, where = "input"): { value: unknown; text: string } {
+export function plainCopy(value: unknown): { value: unknown; text: string } {
+  try {
+    return copied(value);
+  } catch (error) {
+    // Where it stood is looked up only then: to keep the way there at hand would cost more than the copy.
+    if (error instanceof NotPlain)
+      throw new TypeError(`${foundAt(value, error.culprit)} is no plain data but ${error.kind}`);
+    throw error;
+  }
+}
+
+/** What stands in plain data without being any. */
+class NotPlain extends Error {
+  readonly culprit: unknown;
+  readonly kind: string;
+  constructor(culprit: unknown, kind: string) {
+    super();
+    this.culprit = culprit;
+    this.kind = kind;
+  }
+}
+
+function copied(value: unknown): { value: unknown; text: string } {
   if (typeof value === "number") {
     const number = rounded(value);
     return { value: number, text: String(number) };
@@ -14,11 +36,9 @@ export function plainCopy(value: unknown, where = "input"): { value: unknown; te
   if (value === null || typeof value === "string" || typeof value === "boolean") {
     return { value, text: JSON.stringify(value) };
   }
-  if (Array.isArray(value)) return list(value, where);
-  if (typeof value === "object" && isRecord(value)) return record(value, where);
-  throw new TypeError(
-    `${where} is no plain data but ${typeof value === "object" ? "an instance" : typeof value}`,
-  );
+  if (Array.isArray(value)) return list(value);
+  if (typeof value === "object" && isRecord(value)) return record(value);
+  throw new NotPlain(value, typeof value === "object" ? "an instance" : typeof value);
 }
 
 function isRecord(value: object): value is Record<string, unknown> {
@@ -26,23 +46,53 @@ function isRecord(value: object): value is Record<string, unknown> {
   return prototype === Object.prototype || prototype === null;
 }
 
-function list(values: readonly unknown[], where: string) {
-  const copies = values.map((item, i) => plainCopy(item, `${where}[${i}]`));
-  return {
-    value: Object.freeze(copies.map((copy) => copy.value)),
-    text: `[${copies.map((copy) => copy.text).join(",")}]`,
-  };
+function list(values: readonly unknown[]) {
+  const copy: unknown[] = [];
+  let text = "[";
+  for (let i = 0; i < values.length; i++) {
+    const item = copied(values[i]);
+    copy.push(item.value);
+    text += i === 0 ? item.text : `,${item.text}`;
+  }
+  return { value: Object.freeze(copy), text: `${text}]` };
 }
 
-function record(values: Record<string, unknown>, where: string) {
+function record(values: Record<string, unknown>) {
   const copy: Record<string, unknown> = {};
-  const texts: string[] = [];
+  let text = "{";
   for (const key of Object.keys(values).sort()) {
     const item = values[key];
     if (item === undefined) continue;
-    const { value, text } = plainCopy(item, `${where}.${key}`);
-    Object.defineProperty(copy, key, { value, enumerable: true });
-    texts.push(`${JSON.stringify(key)}:${text}`);
+    const { value, text: its } = copied(item);
+    // The one name that an assignment would take for something else.
+    if (key === "__proto__") Object.defineProperty(copy, key, { value, enumerable: true });
+    else copy[key] = value;
+    text += `${text.length === 1 ? "" : ","}${JSON.stringify(key)}:${its}`;
   }
-  return { value: Object.freeze(copy), text: `{${texts.join(",")}}` };
+  return { value: Object.freeze(copy), text: `${text}}` };
+}
+
+/** The way to something that stands in data. */
+function foundAt(value: unknown, culprit: unknown, where = "input"): string | undefined {
+  if (Object.is(value, culprit)) return where;
+  if (Array.isArray(value))
+    return first(
+      value.map((item, i) => [item, `${where}[${i}]`]),
+      culprit,
+    );
+  if (typeof value !== "object" || value === null || !isRecord(value)) return undefined;
+  return first(
+    Object.keys(value)
+      .sort()
+      .map((key) => [value[key], `${where}.${key}`]),
+    culprit,
+  );
+}
+
+function first(items: readonly (readonly [unknown, string])[], culprit: unknown): string | undefined {
+  for (const [item, where] of items) {
+    const found = foundAt(item, culprit, where);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }

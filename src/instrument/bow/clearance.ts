@@ -62,18 +62,15 @@ function leastOf(
   const limits = skews.map((skew) => {
     const slant = skewed(plane, skew);
     return [
-      ({ out }: UnderHair) => out,
       ({ along, out }: UnderHair) => along - slant * out - from,
       ({ along, out }: UnderHair) => to - along + slant * out,
     ];
   });
   let found = Number.POSITIVE_INFINITY;
   for (const surface of surfaces) {
-    const seen = surface.map(under);
-    for (const sides of limits) {
-      // Most pieces lie beyond one of the band's sides altogether.
-      if (sides.some((within) => seen.every((place) => within(place) < 0))) continue;
-      for (const place of sides.reduce(cutDown, seen)) found = Math.min(found, measure(place));
+    const beside = cutDown(surface.map(under), ({ out }) => out);
+    for (const ends of limits) {
+      for (const place of ends.reduce(cutDown, beside)) found = Math.min(found, measure(place));
     }
   }
   return found;
@@ -81,12 +78,17 @@ function leastOf(
 
 /** What of a flat surface lies where `within` is not negative: its corners there, and where its edges leave. */
 function cutDown(surface: readonly UnderHair[], within: (place: UnderHair) => number): UnderHair[] {
-  return surface.flatMap((place, i) => {
-    const before = surface.at(i - 1)!;
-    const [a, b] = [within(before), within(place)];
-    const crossing = a < 0 !== b < 0 ? [between(before, place, a / (a - b))] : [];
-    return b < 0 ? crossing : [...crossing, place];
-  });
+  const kept: UnderHair[] = [];
+  let before = surface.at(-1);
+  if (before === undefined) return kept;
+  let a = within(before);
+  for (const place of surface) {
+    const b = within(place);
+    if (a < 0 !== b < 0) kept.push(between(before, place, a / (a - b)));
+    if (b >= 0) kept.push(place);
+    [before, a] = [place, b];
+  }
+  return kept;
 }
 
 function between(a: UnderHair, b: UnderHair, share: number): UnderHair {
