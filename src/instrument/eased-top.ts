@@ -2,12 +2,17 @@ import type { Point } from "../geometry/point.ts";
 import type { Vec3 } from "../geometry/solid/vec3.ts";
 import type { EdgeProfile } from "../order/spec.ts";
 
-/** A flat front and how the edges that are cut of it are eased, mm: the corners of its faceted outline, counter-clockwise, all round or from one end of its cut edges to the other. */
+/**
+ * A flat front and how the edges that are cut of it are eased, mm: the corners of its faceted outline, counter-clockwise, all round or from one end of its cut edges to the other. `from` and `to` are
+ * the stretch along the instrument, from the nut, that its edges are asked for.
+ */
 export type EasedFront = {
   readonly corners: readonly Point[];
   readonly closed: boolean;
   readonly profile: EdgeProfile;
   readonly arris: number;
+  readonly from: number;
+  readonly to: number;
 };
 
 /** How far the facets of an outline may stray, mm, and in how many a quarter round is cut. */
@@ -32,7 +37,9 @@ export function easedTop(
     .flatMap((ring, k) =>
       Array.from({ length: edges }, (_, i) => [rings[k]![i]!, next(rings[k]!, i), next(ring, i), ring[i]!]),
     );
-  return [rings.at(-1)!, ...strips];
+  const within = (piece: readonly Vec3[]) =>
+    piece.some(({ x }) => x > front.from) && piece.some(({ x }) => x < front.to);
+  return [rings.at(-1)!, ...strips.filter(within)];
 }
 
 /** From the wall to the face: how far inward and how far under the face the edge's profile passes. */

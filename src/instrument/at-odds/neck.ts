@@ -1,4 +1,5 @@
 import { frontAt } from "../core/frame.ts";
+import { coreHalf, coreWidthOf } from "../core/width.ts";
 import { boardTop } from "../fingerboard/surface.ts";
 import { boardWidth } from "../fingerboard/taper.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
@@ -16,8 +17,7 @@ export const neckAtOdds: Look = (of, { surface, taper, core }) => {
     of("neck.station.heel"),
   ];
   const tail = -frontAt(core, of("core.end"));
-  const half =
-    of("core.width") / 2 + (end - of("string.length")) * Math.tan((of("core.taper") * Math.PI) / 180);
+  const half = coreHalf(coreWidthOf(of), end);
   return [
     ...["nut", "heel"].flatMap((where) =>
       unless(wood(where) >= leastWood, [`neck.thickness.${where}`, "fingerboard.edge"], {

@@ -1,10 +1,11 @@
 import type { Path } from "../../geometry/path.ts";
 import { upright } from "../../geometry/solid/frame.ts";
-import type { Edge, Solid } from "../../geometry/solid/solid.ts";
+import type { Solid } from "../../geometry/solid/solid.ts";
 import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreAxes } from "../core/from-core.ts";
+import { easedEdge } from "../eased-edge.ts";
 
 /** What a body's solid follows from, mm: its outline and its recess in the plane of its front, `drop` under the core's; the recess goes through where it has no depth. */
 export type BodySolidInput = {
@@ -23,8 +24,8 @@ const clear = 1;
 /** The finished body where it stands on the core: its outline raised, its edges eased, the core's room cut out. */
 export const bodySolid = step("body.solid", 1, (given: BodySolidInput): Solid => {
   const { core, path, thickness, drop, arris, profile, recess } = given;
-  const front = eased(profile.front, arris);
-  const back = eased(profile.back, arris);
+  const front = easedEdge(profile.front, arris);
+  const back = easedEdge(profile.back, arris);
   const raised: Solid = {
     ...{ kind: "extrude", outlines: [{ outer: path, holes: [] }], base: -thickness, height: thickness },
     ...(front && { top: front }),
@@ -43,8 +44,3 @@ export const bodySolid = step("body.solid", 1, (given: BodySolidInput): Solid =>
   };
   return { kind: "place", solid: lowered, frame: coreAxes(core) };
 });
-
-function eased(profile: EdgeProfile, size: number): Edge | undefined {
-  if (profile === "none" || size === 0) return undefined;
-  return profile === "round" ? { kind: "round", radius: size } : { kind: "bevel", inward: size, down: size };
-}

@@ -20,10 +20,7 @@ export type BodyTopInput = Pick<BodySolidInput, "core" | "path" | "drop" | "arri
 export const bodyTop = step("body.top", 1, (given: BodyTopInput): readonly (readonly Vec3[])[] => {
   const axes = coreAxes(given.core);
   const corners = facet(given.path, fineTop.chord).points;
-  const [front, ...edges] = easedTop({ corners, closed: true, ...given }, ({ x, y }, down) =>
+  return easedTop({ corners, closed: true, ...given }, ({ x, y }, down) =>
     fromFrame(axes, x, y, -given.drop - down),
   );
-  const within = (piece: readonly Vec3[]) =>
-    piece.some(({ x }) => x > given.from) && piece.some(({ x }) => x < given.to);
-  return [front!, ...edges.filter(within)];
 });

@@ -5,6 +5,7 @@ import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { Blank } from "../blank.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import { coreWidthOf } from "../core/width.ts";
 import type { RodsAndPins } from "../neck/rods-and-pins.ts";
 import type { Wall } from "../wall.ts";
 import { bridgeBlank } from "./blank.ts";
@@ -62,7 +63,7 @@ export function bridgeGetters(spec: Spec, store: Store, own: () => Rests): Gette
       if (sunk.length === 0) return [];
       return store.answer(bridgeSunkWalls, {
         ...{ sunk, core: own().core, depth: of("core.depth"), end: of("core.end"), wall: leastSunkWall },
-        width: { width: of("core.width"), at: of("string.length"), taper: of("core.taper") },
+        width: coreWidthOf(of),
         others: othersIn(spec, own()),
         footWidth: of("bridge.foot.width"),
       }).value;

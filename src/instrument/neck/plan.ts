@@ -3,6 +3,7 @@ import { fairPath } from "../../geometry/fair/fair-path.ts";
 import type { Station } from "../../geometry/fair/station.ts";
 import type { Path } from "../../geometry/path.ts";
 import { step } from "../../step/step.ts";
+import { coreHalf } from "../core/width.ts";
 import { boardWidth, type Taper } from "../fingerboard/taper.ts";
 
 /** Lengths in mm, angles in degrees. `headLength` is along the head's face, `core.width` across the core at the bridge. */
@@ -32,11 +33,6 @@ export type PlanInput = {
 export type NeckPlan =
   | { readonly kind: "ok"; readonly path: Path; readonly arcs: number }
   | { readonly kind: "no-room" };
-
-/** Half the core's width at x; the taper widens it by so many degrees a side toward the tail. */
-function coreHalf({ width, at, taper }: PlanInput["core"], x: number): number {
-  return width / 2 + (x - at) * Math.tan((taper * Math.PI) / 180);
-}
 
 /**
  * The neck's plan: head, its shoulders running fair into the board's own edges, these edges under nut and board, a fair

@@ -4,6 +4,7 @@ import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { Crown } from "../bridge/crown.ts";
 import { type CoreFrame, intoCore } from "../core/frame.ts";
+import { coreHalf, coreWidthOf } from "../core/width.ts";
 import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
 import type { TailpieceExits } from "./exits.ts";
@@ -60,12 +61,8 @@ export function tailpieceGetters(
       const { path, end, strings, posts } = madeTailpiece(made());
       const { start, slope } = made().core;
       /** Half the core's width where something stands on its front. */
-      const half = (along: number) => {
-        const x = start + along * Math.cos((slope * Math.PI) / 180);
-        return (
-          of("core.width") / 2 + (x - of("string.length")) * Math.tan((of("core.taper") * Math.PI) / 180)
-        );
-      };
+      const half = (along: number) =>
+        coreHalf(coreWidthOf(of), start + along * Math.cos((slope * Math.PI) / 180));
       return store.answer(tailpieceWalls, {
         ...{ path, end },
         strings: strings.map(({ at }, i) => ({ name: spec.strings[i]!.name, at })),

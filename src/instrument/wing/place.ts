@@ -3,6 +3,7 @@ import type { Side } from "../../order/side.ts";
 import { step } from "../../step/step.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreAxes } from "../core/from-core.ts";
+import { type CoreWidth, coreHalf } from "../core/width.ts";
 import { type JointCut, jointCut } from "./angles.ts";
 import { type JointSide, jointSide, sign, type WingAngles, wingFrame } from "./frame.ts";
 
@@ -12,7 +13,7 @@ export type WingPlaceInput = {
   readonly start: number;
   readonly drop: number;
   readonly angles: WingAngles;
-  readonly core: CoreFrame & { readonly width: number; readonly at: number; readonly taper: number };
+  readonly core: CoreFrame & CoreWidth;
 };
 
 /**
@@ -32,7 +33,7 @@ export type WingPlace = {
  */
 export function placeOfWing({ side, start, drop, angles, core }: WingPlaceInput): WingPlace {
   const { x } = fromFrame(coreAxes(core), start, 0, -drop);
-  const half = core.width / 2 + (x - core.at) * Math.tan((core.taper * Math.PI) / 180);
+  const half = coreHalf(core, x);
   const joint = jointSide(side, core.taper, core.slope);
   const frame = wingFrame(side, angles, joint, { x: start, y: sign(side) * half, z: -drop });
   return { frame, joint, cut: jointCut(side, frame, joint), x };

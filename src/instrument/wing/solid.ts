@@ -3,11 +3,12 @@ import type { Path } from "../../geometry/path.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import { bore } from "../../geometry/solid/bore.ts";
 import { type Frame, upright } from "../../geometry/solid/frame.ts";
-import type { Edge, Solid } from "../../geometry/solid/solid.ts";
+import type { Solid } from "../../geometry/solid/solid.ts";
 import { between, cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
 import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
 import { coreAxes } from "../core/from-core.ts";
+import { easedEdge } from "../eased-edge.ts";
 import type { WingJoint } from "./joint.ts";
 import { placeOfWing, type WingPlace, type WingPlaceInput } from "./place.ts";
 
@@ -39,8 +40,8 @@ export const wingSolid = step("wing.solid", 1, (given: WingSolidInput): Solid =>
 /** The wing in its own axes: u and v in its front, w out of it. */
 function flatWing(given: WingSolidInput, place: WingPlace): Solid {
   const { over, thickness, arris, profile, pins, pin, reach } = given;
-  const front = eased(profile.front, arris);
-  const back = eased(profile.back, arris);
+  const front = easedEdge(profile.front, arris);
+  const back = easedEdge(profile.back, arris);
   const raised: Solid = {
     kind: "extrude",
     outlines: [{ outer: given.place.side === "bass" ? mirrored(over, "y") : over, holes: [] }],
@@ -78,9 +79,4 @@ function flatWing(given: WingSolidInput, place: WingPlace): Solid {
     },
     { kind: "cut", from: raised, by: [core] },
   );
-}
-
-function eased(profile: EdgeProfile, size: number): Edge | undefined {
-  if (profile === "none" || size === 0) return undefined;
-  return profile === "round" ? { kind: "round", radius: size } : { kind: "bevel", inward: size, down: size };
 }

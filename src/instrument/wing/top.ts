@@ -28,10 +28,7 @@ export const wingTop = step("wing.top", 1, (given: WingTopInput): readonly (read
   const points = facet(given.path, fineTop.chord).points;
   // The first edge is the joint, which is not eased.
   const corners = [...points.slice(1), points[0]!];
-  const [front, ...edges] = easedTop({ corners, closed: false, ...given }, placing(given.place));
-  const within = (piece: readonly Vec3[]) =>
-    piece.some(({ x }) => x > given.from) && piece.some(({ x }) => x < given.to);
-  return [front!, ...edges.filter(within)];
+  return easedTop({ corners, closed: false, ...given }, placing(given.place));
 });
 
 /** Where a place of a wing's plane, `down` under its front, lies among the instrument's axes. */

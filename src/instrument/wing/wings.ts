@@ -6,6 +6,7 @@ import { dimensionOf, type Spec, type SpecWing } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import { coreWidthOf } from "../core/width.ts";
 import type { Wall } from "../wall.ts";
 import { type WingJoint, wingJoint } from "./joint.ts";
 import { type WingOutline, wingOutline } from "./outline.ts";
@@ -61,7 +62,7 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
   const place = {
     ...{ side, start: own("start"), drop: own("drop") },
     angles: { splay: own("splay"), cant: own("cant"), rake: own("rake") },
-    core: { ...core, width: of("core.width"), at: of("string.length"), taper: of("core.taper") },
+    core: { ...core, ...coreWidthOf(of) },
   };
   const made: Wing = lazy<Wing>({
     place: () => store.answer(wingPlace, place).value,

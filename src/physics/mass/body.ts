@@ -1,6 +1,6 @@
-import type { Path } from "../../geometry/path.ts";
 import { areaMoments } from "../../geometry/path-measures/area-moments.ts";
 import type { Point } from "../../geometry/point.ts";
+import { polygon } from "../../geometry/polygon.ts";
 import { facet, facetCounts } from "../../geometry/solid/facet.ts";
 import { type Frame, upright } from "../../geometry/solid/frame.ts";
 import { insetRing } from "../../geometry/solid/inset-ring.ts";
@@ -67,8 +67,4 @@ function from(ring: readonly Point[], start: number): Point[] {
 
 function counterClockwise(ring: readonly Point[]): readonly Point[] {
   return areaMoments(polygon(ring)).area > 0 ? ring : ring.toReversed();
-}
-
-function polygon(points: readonly Point[]): Path {
-  return { closed: true, points: points.map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }

@@ -2,6 +2,7 @@ import { mirrored } from "../../geometry/mirror.ts";
 import type { Path } from "../../geometry/path.ts";
 import { areaMoments } from "../../geometry/path-measures/area-moments.ts";
 import type { Point } from "../../geometry/point.ts";
+import { polygon } from "../../geometry/polygon.ts";
 import { facet, facetCounts } from "../../geometry/solid/facet.ts";
 import { insetRing } from "../../geometry/solid/inset-ring.ts";
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
@@ -74,8 +75,4 @@ function beyondJoint(ring: readonly Point[], normal: Vec3, w: number): Point[] {
     const share = from / (from - to);
     return [...kept, { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share }];
   });
-}
-
-function polygon(points: readonly Point[]): Path {
-  return { closed: true, points: points.map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }
