@@ -1,9 +1,8 @@
 import { facet } from "../../geometry/facet.ts";
 import { fromFrame } from "../../geometry/solid/frame.ts";
-import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { coreAxes } from "../core/from-core.ts";
-import { easedTop, fineTop } from "../eased-top.ts";
+import { easedTop, type FinishedTop, fineTop } from "../eased-top.ts";
 import type { BodySolidInput } from "./solid.ts";
 
 /** A body's front and its eased edge, mm; `from` and `to` are the stretch along the instrument that is asked for, from the nut. */
@@ -15,9 +14,9 @@ export type BodyTopInput = Pick<BodySolidInput, "core" | "path" | "drop" | "arri
 
 /**
  * The finished surface of a body as seen from over the strings, right-handed among the instrument's axes: its front inside the eased edge, as if the
- * core's room in it were filled, and the facets of that edge over the stretch asked for; flat pieces by their corners.
+ * core's room in it were filled, and the facets of that edge over the stretch asked for.
  */
-export const bodyTop = step("body.top", 1, (given: BodyTopInput): readonly (readonly Vec3[])[] => {
+export const bodyTop = step("body.top", 2, (given: BodyTopInput): FinishedTop => {
   const axes = coreAxes(given.core);
   const corners = facet(given.path, fineTop.chord).points;
   return easedTop({ corners, closed: true, ...given }, ({ x, y }, down) =>
