@@ -24,7 +24,7 @@ export const fineTop = { chord: 0.02, quarter: 8 } as const;
  */
 export type Strip = readonly (readonly Vec3[])[];
 
-/** A finished surface, among the instrument's axes: what is flat of it, by its corners, and strips of facets. */
+/** A finished surface, among the instrument's axes: what is flat of it over the stretch asked for, by its corners, and strips of facets. */
 export type FinishedTop = { readonly flat: readonly Vec3[]; readonly strips: readonly Strip[] };
 
 /**
@@ -39,7 +39,21 @@ export function easedTop(front: EasedFront, placed: (place: Point, down: number)
   const within = (facet: readonly Vec3[]) =>
     facet.some(({ x }) => x > front.from) && facet.some(({ x }) => x < front.to);
   const whole = closed ? rings.map((ring) => [...ring, ring[0]!]) : rings;
-  return { flat: rings.at(-1)!, strips: stripsWhere(whole, within) };
+  const flat = cutAt(cutAt(rings.at(-1)!, front.from, 1), front.to, -1);
+  return { flat, strips: stripsWhere(whole, within) };
+}
+
+/** What of a flat piece lies past some x, mm, toward the tail (1) or the head (-1): its corners there, and where its edges leave. */
+function cutAt(corners: readonly Vec3[], x: number, toward: 1 | -1): Vec3[] {
+  return corners.flatMap((corner, i) => {
+    const before = corners.at(i - 1)!;
+    const [a, b] = [toward * (before.x - x), toward * (corner.x - x)];
+    const kept = b < 0 ? [] : [corner];
+    if (a < 0 === b < 0) return kept;
+    const share = a / (a - b);
+    const at = (k: "y" | "z") => before[k] + (corner[k] - before[k]) * share;
+    return [{ x, y: at("y"), z: at("z") }, ...kept];
+  });
 }
 
 /** The parts of a strip where all over its breadth some facet is asked for, each as a strip of its own. */

@@ -116,19 +116,22 @@ type Limit = { readonly along: number; readonly out: number; readonly beyond: nu
 const outward: Limit = { along: 0, out: 1, beyond: 0 };
 
 /** What of a flat surface lies within a limit: its corners there, and where its edges leave. */
-function cutDown(surface: readonly UnderHair[], { along, out, beyond }: Limit): readonly UnderHair[] {
-  const within = (place: UnderHair) => along * place.along + out * place.out + beyond;
+function cutDown(surface: readonly UnderHair[], limit: Limit): readonly UnderHair[] {
   const kept: UnderHair[] = [];
   let before = surface.at(-1);
   if (before === undefined) return kept;
-  let a = within(before);
+  let a = inside(before, limit);
   for (const place of surface) {
-    const b = within(place);
+    const b = inside(place, limit);
     if (a < 0 !== b < 0) kept.push(between(before, place, a / (a - b)));
     if (b >= 0) kept.push(place);
     [before, a] = [place, b];
   }
   return kept;
+}
+
+function inside(place: UnderHair, { along, out, beyond }: Limit): number {
+  return along * place.along + out * place.out + beyond;
 }
 
 function between(a: UnderHair, b: UnderHair, share: number): UnderHair {
