@@ -1,4 +1,5 @@
 import type { Solid } from "../../geometry/solid/solid.ts";
+import type { Side } from "../../order/side.ts";
 import { dimensionOf, type Spec, type SpecBody } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
@@ -20,7 +21,7 @@ export type Body = {
   /** The wood left under the core, mm; none where the core runs right through. */
   readonly floor: number | null;
   /** Its finished front, for a bow over it, among the instrument's axes. */
-  readonly top: FinishedTop;
+  readonly top: { readonly [side in Side]: FinishedTop };
   readonly solidInput: BodySolidInput;
   readonly solid: Solid;
 };

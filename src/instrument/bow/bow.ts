@@ -6,7 +6,7 @@ import type { Store } from "../../step/store.ts";
 import type { Bodies } from "../body/body.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreFront } from "../core/front.ts";
-import { type Strip, stripsWhere } from "../eased-top.ts";
+import type { Strip } from "../eased-top.ts";
 import type { Taper } from "../fingerboard/taper.ts";
 import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
@@ -69,15 +69,13 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
         ...{ core, end: of("core.end"), width: of("core.width") },
         ...{ at: stringLength, taper: of("core.taper") },
       });
-      const beside = (side: Side, s: 1 | -1): UnderBow => {
-        const top = wings?.[side].top ?? body?.top;
-        const wanted = (piece: readonly Vec3[]) => wings !== null || piece.some(({ y }) => s * y > 0);
-        return {
-          flats: [front, ...(top === undefined ? [] : [top.flat])],
-          strips: (top?.strips ?? []).flatMap((strip) => stripsWhere(strip, wanted)),
-        };
+      const beside = (side: Side): UnderBow => {
+        const top = wings?.[side].top ?? body?.top[side];
+        return top === undefined
+          ? { flats: [front], strips: [] }
+          : { flats: [front, top.flat], strips: top.strips };
       };
-      return { bass: beside("bass", -1), treble: beside("treble", 1) };
+      return { bass: beside("bass"), treble: beside("treble") };
     },
     bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
   };
