@@ -29,6 +29,7 @@ import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type NutMade, nutGetters } from "./nut/nut.ts";
+import { type Recesses, recessGetters } from "./recess/recesses.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
@@ -49,7 +50,8 @@ export type Instrument = Head &
   NutMade &
   Wires &
   Bow &
-  RodsAndPins & {
+  RodsAndPins &
+  Recesses & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
     readonly taper: Taper;
@@ -180,6 +182,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
+    ...recessGetters(spec, store, () => own),
     ...wireGetters(spec, store),
     ...bowGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,

@@ -15,6 +15,7 @@ import { inlayDimensions } from "./inlay-dimensions.ts";
 import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
+import { recessDimensions } from "./recess-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
 
@@ -24,7 +25,12 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
-    ...[...tailpieceDimensions(spec), ...wingDimensions(spec), ...bodyDimensions(spec)],
+    ...[
+      ...tailpieceDimensions(spec),
+      ...wingDimensions(spec),
+      ...bodyDimensions(spec),
+      ...recessDimensions(spec),
+    ],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
   ];

@@ -5,6 +5,7 @@ import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import { bodyMeasured } from "./body.ts";
 import { bridgeMeasured } from "./bridge.ts";
+import { coverMeasured } from "./cover.ts";
 import { boardMeasured } from "./fingerboard.ts";
 import { hardwarePieces } from "./hardware.ts";
 import type { Measured } from "./moments.ts";
@@ -48,7 +49,7 @@ export function masses(spec: Spec, instrument: Instrument, store: Store, taken: 
 }
 
 function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsTaken): Weighed[] {
-  const { bridge, nut, tailpiece, rod, wings, body } = spec.partWoods;
+  const { bridge, nut, tailpiece, rod, wings, body, cover } = spec.partWoods;
   const of = (name: string, wood: string, measured: Measured): Weighed => {
     return { name, wood, ...measured, mass: measured.volume * densityOf(spec, wood) * 1e-6 };
   };
@@ -67,6 +68,9 @@ function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsT
     ...(instrument.body === null
       ? []
       : [of("body", body ?? taken.neck, store.answer(bodyMeasured, instrument.body.solidInput).value)]),
+    ...instrument.covers.map(({ recess, input }) =>
+      of(`cover-${recess.id}`, cover ?? tailpiece, store.answer(coverMeasured, input).value),
+    ),
     ...(neck.rods === null ? [] : [of("rods", rod, neck.rods)]),
   ];
 }
