@@ -9,7 +9,7 @@ import { type Bow, bowGetters } from "./bow/bow.ts";
 import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
-import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
+import { type BridgeOutline, bridgeInput, bridgeOutline } from "./bridge/outline.ts";
 import { type Clear, clearGetters } from "./clear/clear.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type Board, boardGetters } from "./fingerboard/board.ts";
@@ -224,7 +224,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
       }).value;
     },
     ...rodAndPinGetters(spec, store, () => own),
-    bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
+    bridge: () => store.answer(bridgeOutline, bridgeInput(store, spec.bridgeFace, own.crownFace)).value,
   });
   return own;
 }

@@ -108,7 +108,8 @@ describe("the room between the strings and the fronts beside them", () => {
       });
     const narrow = { "wing.bass.pin": 2, "wing.bass.pin.depth": 2, "wing.bass.thickness": 14 };
     for (const [spec, values] of [
-      [specOf("sedge", 4), { "wing.bass.cant": -50, "strings.clear": 17, ...narrow }],
+      [specOf("sedge", 4), { "wing.bass.cant": -50, "strings.clear": 18, ...narrow }],
+      [specOf("sedge", 4), { "wing.bass.drop": 0, "strings.clear": 16 }],
       [specOf("thrift", 7), { "body.drop": -20, "strings.clear": 12 }],
     ] as const) {
       const refused = check(forced(spec, values));

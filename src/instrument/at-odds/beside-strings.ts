@@ -1,7 +1,7 @@
 import { fromFrame } from "../../geometry/solid/frame.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { type Side, sides } from "../../order/side.ts";
-import { bowClearance, type Surface } from "../bow/clearance.ts";
+import { bowClearance, type ClearanceInput } from "../bow/clearance.ts";
 import { roomMend } from "../clear/room-mend.ts";
 import { coreAxes } from "../core/from-core.ts";
 import type { Instrument } from "../instrument.ts";
@@ -36,23 +36,34 @@ export const bowAtOdds: Look = (of, made) =>
 
 type Struck = { readonly ids: readonly string[]; readonly what: string; readonly mend: string };
 
+type Surfaces = ClearanceInput["surfaces"];
+
 /** The least that a mended part is told to clear the bow, mm: more than what is only worth a look (see checks/bow-clear.ts). */
 const wanted = 5;
 
 function struck(of: (id: string) => number, made: Instrument, side: Side): Struck {
   const { wings, body, core, bowOuter } = made;
-  const near = (surfaces: readonly Surface[], least: number) =>
+  const near = (surfaces: Surfaces, least: number) =>
     bowClearance.work({ ...bowOuter[side], surfaces }).surface < least;
-  const top = wings?.[side].top ?? body?.top;
-  if (top === undefined || !near(top, 1e-9))
+  const top = wings?.[side].top ?? body?.top[side];
+  const moved = (move: (at: Vec3) => Vec3): Surfaces => ({
+    flats: [top!.flat.map(move)],
+    strips: top!.strips.map((strip) => strip.map((line) => line.map(move))),
+  });
+  if (
+    top === undefined ||
+    !near(
+      moved((at) => at),
+      1e-9,
+    )
+  )
     return {
       ...{ ids: ["core.slope", "core.drop", "core.width"], what: "core" },
       mend: "raise core.slope or core.drop, or narrow core.width",
     };
   const axes = coreAxes(core);
   if (wings === null) {
-    const lowered = (by: number) =>
-      top.map((piece) => piece.map((at) => fromFrame({ ...axes, origin: at }, 0, 0, -by)));
+    const lowered = (by: number) => moved((at) => fromFrame({ ...axes, origin: at }, 0, 0, -by));
     const by = greatest(0, 200, (down) => near(lowered(down), wanted));
     return {
       ...{ ids: ["body.drop", "body.waist.width", "core.slope"], what: "body" },
@@ -67,7 +78,7 @@ function struck(of: (id: string) => number, made: Instrument, side: Side): Struc
   ];
   // Its cant drops the wing about the joint line: by the right-hand rule that way on the bass side, against it on the treble one.
   const dropped = (by: number) =>
-    top.map((piece) => piece.map((at) => turnedAbout({ from, along: to }, side === "bass" ? by : -by, at)));
+    moved((at) => turnedAbout({ from, along: to }, side === "bass" ? by : -by, at));
   const most = 60 - of(own("cant"));
   const ids = [own("cant"), own("drop"), own("rake"), own("width")];
   const what = `${side} wing`;

@@ -24,7 +24,16 @@ export function roomMend(
     return { ...plane, place: { ...place, angles: { ...place.angles, cant } } };
   };
   const ids = [own("cant"), own("drop"), own("rake"), own("width")];
-  if (near(canted(most))) return { ids, mend: `raise ${own("drop")} or lower ${own("rake")}` };
+  if (near(canted(most))) {
+    const dropped = (drop: number): OwnPlane => ({ ...plane, place: { ...place, drop } });
+    return {
+      ids,
+      mend: raiseTo(
+        own("drop"),
+        greatest(place.drop, place.drop + 100, (drop) => near(dropped(drop))),
+      ),
+    };
+  }
   const to = greatest(place.angles.cant, most, (cant) => near(canted(cant)));
   return { ids, mend: `raise ${own("cant")} to ${Math.ceil(to * 100) / 100} deg` };
 }
