@@ -10,17 +10,29 @@ export type Post = { readonly corners: readonly Point[]; readonly top: number };
  * fewer than three corners has no inside, and is as far as its edges.
  */
 export function clearOfPost({ corners, top }: Post, { from, to }: Straight): number {
-  const edges = corners.map((corner, i) => {
-    const next = corners[(i + 1) % corners.length]!;
-    return { from: { ...corner, z: 0 }, to: { ...next, z: 0 } };
-  });
   const lowered: Straight = { from: { ...from, z: from.z - top }, to: { ...to, z: to.z - top } };
-  const over = partsInside(corners, lowered);
-  const lowest = Math.min(...over.flatMap((part) => [part.from.z, part.to.z]));
-  if (lowest < 0) return lowest;
+  let least = Number.POSITIVE_INFINITY;
+  for (const part of partsInside(corners, lowered)) least = Math.min(least, part.from.z, part.to.z);
+  if (least < 0) return least;
   // Beside the post and under its top only the way along the ground counts.
-  const apart = flattened(lowered).flatMap((part) => edges.map((edge) => segmentsApart(part, edge)));
-  return Math.min(lowest, ...apart);
+  for (const part of flattened(lowered)) {
+    const [[minX, maxX], [minY, maxY]] = [between(part.from.x, part.to.x), between(part.from.y, part.to.y)];
+    let before = corners.at(-1)!;
+    for (const corner of corners) {
+      const edge = { from: { ...before, z: 0 }, to: { ...corner, z: 0 } };
+      const beside = Math.max(
+        Math.max(minX - Math.max(before.x, corner.x), Math.min(before.x, corner.x) - maxX),
+        Math.max(minY - Math.max(before.y, corner.y), Math.min(before.y, corner.y) - maxY),
+      );
+      before = corner;
+      if (beside < least) least = Math.min(least, segmentsApart(part, edge));
+    }
+  }
+  return least;
+}
+
+function between(a: number, b: number): readonly [least: number, most: number] {
+  return a < b ? [a, b] : [b, a];
 }
 
 /** A piece in at most two, what lies under 0 laid flat. */
@@ -43,15 +55,17 @@ function along(from: Vec3, to: Vec3, share: number): Vec3 {
 /** What of a piece lies over the inside of a polygon. */
 function partsInside(corners: readonly Point[], { from, to }: Straight): Straight[] {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const shares = corners.flatMap((a, i) => {
-    const b = corners[(i + 1) % corners.length]!;
-    const [ex, ey] = [b.x - a.x, b.y - a.y];
+  const shares: number[] = [];
+  let a = corners.at(-1)!;
+  for (const b of corners) {
+    const [ax, ay, ex, ey] = [a.x - from.x, a.y - from.y, b.x - a.x, b.y - a.y];
+    a = b;
     const across = dx * ey - dy * ex;
-    if (across === 0) return [];
-    const share = ((a.x - from.x) * ey - (a.y - from.y) * ex) / across;
-    const onEdge = ((a.x - from.x) * dy - (a.y - from.y) * dx) / across;
-    return share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1 ? [share] : [];
-  });
+    if (across === 0) continue;
+    const share = (ax * ey - ay * ex) / across;
+    const onEdge = (ax * dy - ay * dx) / across;
+    if (share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1) shares.push(share);
+  }
   const ends = [0, ...shares.sort((a, b) => a - b), 1];
   return ends.slice(1).flatMap((end, i) => {
     const start = ends[i]!;
