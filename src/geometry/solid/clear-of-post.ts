@@ -16,23 +16,18 @@ export function clearOfPost({ corners, top }: Post, { from, to }: Straight): num
   if (least < 0) return least;
   // Beside the post and under its top only the way along the ground counts.
   for (const part of flattened(lowered)) {
-    const [[minX, maxX], [minY, maxY]] = [between(part.from.x, part.to.x), between(part.from.y, part.to.y)];
-    let before = corners.at(-1)!;
-    for (const corner of corners) {
-      const edge = { from: { ...before, z: 0 }, to: { ...corner, z: 0 } };
-      const beside = Math.max(
-        Math.max(minX - Math.max(before.x, corner.x), Math.min(before.x, corner.x) - maxX),
-        Math.max(minY - Math.max(before.y, corner.y), Math.min(before.y, corner.y) - maxY),
-      );
-      before = corner;
-      if (beside < least) least = Math.min(least, segmentsApart(part, edge));
+    const [minX, maxX] = [Math.min(part.from.x, part.to.x), Math.max(part.from.x, part.to.x)];
+    const [minY, maxY] = [Math.min(part.from.y, part.to.y), Math.max(part.from.y, part.to.y)];
+    let a = corners.at(-1)!;
+    for (const b of corners) {
+      const besideX = Math.max(minX - Math.max(a.x, b.x), Math.min(a.x, b.x) - maxX);
+      const besideY = Math.max(minY - Math.max(a.y, b.y), Math.min(a.y, b.y) - maxY);
+      if (Math.max(besideX, besideY) < least)
+        least = Math.min(least, segmentsApart(part, { from: { ...a, z: 0 }, to: { ...b, z: 0 } }));
+      a = b;
     }
   }
   return least;
-}
-
-function between(a: number, b: number): readonly [least: number, most: number] {
-  return a < b ? [a, b] : [b, a];
 }
 
 /** A piece in at most two, what lies under 0 laid flat. */
@@ -77,9 +72,11 @@ function partsInside(corners: readonly Point[], { from, to }: Straight): Straigh
 /** Whether a polygon runs round a place. */
 function within(corners: readonly Point[], { x, y }: Point): boolean {
   let inside = false;
-  for (const [i, a] of corners.entries()) {
-    const b = corners[(i + 1) % corners.length]!;
-    if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
+  let a = corners.at(-1);
+  for (const b of corners) {
+    if (a !== undefined && a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x))
+      inside = !inside;
+    a = b;
   }
   return inside;
 }

@@ -23,6 +23,9 @@ export type Weighed = Measured & { readonly name: string; readonly wood: string;
 export type Masses = {
   /** Every part that is made of wood or the like, and the rods, as finished. */
   readonly parts: readonly Weighed[];
+  readonly strings: readonly Piece[];
+  /** What is screwed on. */
+  readonly hardware: readonly Piece[];
   /** The parts, the strings, and what is screwed on. */
   readonly pieces: readonly Piece[];
   readonly whole: Pick<Piece, "mass" | "centre">;
@@ -37,10 +40,12 @@ export type WoodsTaken = { readonly neck: string; readonly fingerboard: string }
 export function masses(spec: Spec, instrument: Instrument, store: Store, taken: () => WoodsTaken): Masses {
   const own: Masses = lazy<Masses>({
     parts: () => weighed(spec, instrument, store, taken()),
+    strings: () => stringPieces(spec, instrument),
+    hardware: () => hardwarePieces(spec, instrument),
     pieces: () => [
       ...own.parts.map(({ name, mass, centre }): Piece => ({ name, kind: "part", mass, centre })),
-      ...stringPieces(spec, instrument),
-      ...hardwarePieces(spec, instrument),
+      ...own.strings,
+      ...own.hardware,
     ],
     whole: () => wholeOf(own.pieces),
     moment: () => momentAbout(dimensionOf(spec, "hold.x"), own.whole),
