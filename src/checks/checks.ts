@@ -23,6 +23,7 @@ import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
 import { stringStrength } from "./string-strength.ts";
+import { stringsClear } from "./strings-clear.ts";
 import { tailpieceClear } from "./tailpiece-clear.ts";
 import { tailpieceWall } from "./tailpiece-wall.ts";
 import { tensionRange } from "./tension-range.ts";
@@ -65,6 +66,7 @@ export const checks: readonly Check[] = [
   sawLine("plan"),
   sawLine("side"),
   wingPin,
+  stringsClear,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

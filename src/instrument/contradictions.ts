@@ -1,6 +1,7 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { besideStringsAtOdds, bowAtOdds } from "./at-odds/beside-strings.ts";
 import { boardAtOdds } from "./at-odds/board.ts";
 import { bodyAtOdds } from "./at-odds/body.ts";
 import { bridgeFastenedAtOdds, bridgeFootAtOdds, bridgeSunkAtOdds } from "./at-odds/bridge.ts";
@@ -44,6 +45,7 @@ const looks: readonly Look[] = [
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
   ...[wingsAtOdds, rodWallsAtOdds, joineryAtOdds, pinWallsAtOdds, bodyAtOdds],
+  ...[besideStringsAtOdds, bowAtOdds],
 ];
 
 /**

@@ -9,7 +9,8 @@ import { type Bow, bowGetters } from "./bow/bow.ts";
 import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
-import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
+import { type BridgeOutline, bridgeInput, bridgeOutline } from "./bridge/outline.ts";
+import { type Clear, clearGetters } from "./clear/clear.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type Board, boardGetters } from "./fingerboard/board.ts";
 import { type Frets, fretGetters } from "./fingerboard/frets.ts";
@@ -51,6 +52,7 @@ export type Instrument = Head &
   Wires &
   Bow &
   Joinery &
+  Clear &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -184,6 +186,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...nutGetters(spec, store, () => own),
     ...wireGetters(spec, store),
     ...bowGetters(spec, store, () => own),
+    ...clearGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {
@@ -224,8 +227,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
       }).value;
     },
     ...rodAndPinGetters(spec, store, () => own),
+    bridge: () => store.answer(bridgeOutline, bridgeInput(store, spec.bridgeFace, own.crownFace)).value,
     ...joineryGetters(spec, store, () => own),
-    bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
   });
   return own;
 }

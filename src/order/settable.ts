@@ -1,7 +1,16 @@
 import type { Kind } from "./quantity.ts";
 
 /** What a design may have or not: its dimensions stand beside it in the design, and an order without it has none of them. */
-export type Feature = "frets" | "dots" | "side-dots" | "inlays" | "cradle" | "saddle" | "wings" | BodyFeature;
+export type Feature =
+  | "frets"
+  | "dots"
+  | "side-dots"
+  | "inlays"
+  | "cradle"
+  | "saddle"
+  | "wings"
+  | "recesses"
+  | BodyFeature;
 
 /** The features of a body in one piece: itself, what it has where the core lies in a recess, and where it has corners. */
 export type BodyFeature = "body" | "body-recess" | "body-corners";

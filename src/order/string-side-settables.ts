@@ -22,6 +22,12 @@ export const stringSideSettables: readonly Settable[] = [
   boardAllowance("fingerboard.allowance.side", "Wood that a blank has beyond the board on either side"),
   boardAllowance("fingerboard.allowance.face", "Wood that a blank has beyond the board's greatest thickness"),
   settable(
+    "strings",
+    "length",
+    0.5,
+    100,
+  )("strings.clear", "Least room between any string and the front of a wing or a body beside it"),
+  settable(
     "bow",
     "angle",
     1,

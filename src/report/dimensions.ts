@@ -8,6 +8,7 @@ import { boardDimensions } from "./board-dimensions.ts";
 import { bodyDimensions } from "./body-dimensions.ts";
 import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
+import { clearDimensions } from "./clear-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
@@ -24,7 +25,12 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
-    ...[...tailpieceDimensions(spec), ...wingDimensions(spec), ...bodyDimensions(spec)],
+    ...[
+      ...tailpieceDimensions(spec),
+      ...wingDimensions(spec),
+      ...bodyDimensions(spec),
+      ...clearDimensions(spec),
+    ],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
   ];

@@ -8,6 +8,7 @@ import { face } from "./face.ts";
 import { body, dots, foot, frets, inlays, wings } from "./features.ts";
 import { hardware } from "./hardware.ts";
 import { quantity } from "./quantity.ts";
+import { recesses } from "./recesses.ts";
 import { record } from "./record.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
@@ -50,6 +51,7 @@ export const designFile = record({
     rod: madeOf("reinforcing rods"),
     wings: madeOf("wings").optional(),
     body: madeOf("body").optional(),
+    cover: madeOf("covers over recesses").optional(),
   }),
   hardware: hardware.optional(),
   stations: record({
@@ -74,6 +76,7 @@ export const designFile = record({
   tailpiece: record({ face }),
   wings: wings.optional(),
   body: body.optional(),
+  recesses: recesses.optional(),
 });
 
 /** A design as it is written. */
