@@ -6,9 +6,16 @@ import { between, cross, dot, type Vec3 } from "./vec3.ts";
 
 /**
  * How the faces of two meshes lie to each other where they face each other nearly flat: the area that they share (mm²), the angle
- * between them as a whole (degrees), and how far they are apart or in each other at most (mm). Nothing is faced where the area is 0.
+ * between them as a whole (degrees), and how far they are apart or in each other at least and at most (mm). Nothing is faced where the area is 0.
  */
-export type Facing = { readonly area: number; readonly angle: number; readonly apart: number };
+export type Facing = {
+  readonly area: number;
+  readonly angle: number;
+  readonly least: number;
+  readonly apart: number;
+};
+
+const nothing: Facing = { area: 0, angle: 0, least: 0, apart: 0 };
 
 /** Faces that turn from each other by more than this, degrees, don't belong together. */
 const turned = 1;
@@ -17,7 +24,7 @@ const turned = 1;
 export function facing(first: TriangleMesh, second: TriangleMesh, reach: number): Facing {
   const box = sharedBox(boxOfMesh(first), boxOfMesh(second), reach);
   const [ours, theirs] = [trianglesIn(first, box), trianglesIn(second, box)];
-  if (ours.length === 0 || theirs.length === 0) return { area: 0, angle: 0, apart: 0 };
+  if (ours.length === 0 || theirs.length === 0) return nothing;
   const index = new Flatbush(theirs.length);
   for (const { a, b, c } of theirs)
     index.add(
@@ -27,7 +34,7 @@ export function facing(first: TriangleMesh, second: TriangleMesh, reach: number)
       Math.max(a.z, b.z, c.z),
     );
   index.finish();
-  const sums = { area: 0, apart: 0 };
+  const sums = { area: 0, least: reach, apart: 0 };
   const [mine, other] = [nowhere(), nowhere()];
   for (const one of ours) {
     const { a, b, c } = one;
@@ -40,12 +47,13 @@ export function facing(first: TriangleMesh, second: TriangleMesh, reach: number)
       const shared = sharedFace(one, two, reach);
       if (shared === undefined) continue;
       sums.area += shared.area;
+      sums.least = Math.min(sums.least, shared.least);
       sums.apart = Math.max(sums.apart, shared.apart);
       add(mine, one.normal, shared.area);
       add(other, two.normal, -shared.area);
     }
   }
-  return { ...sums, angle: sums.area > 0 ? angleBetween(mine, other) : 0 };
+  return sums.area > 0 ? { ...sums, angle: angleBetween(mine, other) } : nothing;
 }
 
 type Sum = { x: number; y: number; z: number };
@@ -71,11 +79,7 @@ const opposed = -Math.cos((turned * Math.PI) / 180);
 const sliver = 1e-4;
 
 /** The area that two triangles share, seen along the first one's normal, and how far the second is off the first over it. */
-function sharedFace(
-  first: Triangle,
-  second: Triangle,
-  reach: number,
-): { area: number; apart: number } | undefined {
+function sharedFace(first: Triangle, second: Triangle, reach: number): Omit<Facing, "angle"> | undefined {
   if (dot(first.normal, second.normal) > opposed) return undefined;
   const { a, b, normal } = first;
   const along = between(a, b);
@@ -95,7 +99,8 @@ function sharedFace(
   const level = dot(off, second.normal);
   const heights = shape.map(({ x, y }) => Math.abs((level - x * nu - y * nv) / nw));
   // Where they run apart beyond the reach they are no longer looked at together.
-  return Math.min(...heights) > reach ? undefined : { area, apart: Math.min(reach, Math.max(...heights)) };
+  const least = Math.min(...heights);
+  return least > reach ? undefined : { area, least, apart: Math.min(reach, Math.max(...heights)) };
 }
 
 /** The part of a convex polygon to the left of the line through p and q (Sutherland and Hodgman). */
