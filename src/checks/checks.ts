@@ -78,7 +78,8 @@ export function findings(model: Model, all: readonly Check[] = checks): Finding[
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
+/** A finding with the reason of whoever overruled it, if it refuses and the order does. */
+export function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
   const reason = overrules.find(({ check }) => check === finding.id)?.reason;
   return finding.status === "refuse" && reason !== undefined ? { ...finding, overruled: reason } : finding;
 }
