@@ -4,7 +4,7 @@ import { orderText, resolved, sampleText } from "./samples.ts";
 export type BodyKind = { readonly core: "recess" | "through"; readonly corners: "none" | "four" };
 
 const dimension = (id: string, value: string) =>
-  `        ${id}: { value: ${value}, least: 0.5 mm, most: 200 mm, tolerance: 0.5 mm, for: a test }\n`;
+  `        ${id}: { value: ${value}, least: 5 mm, most: 200 mm, tolerance: 0.5 mm, for: a test }\n`;
 
 /** Four corners that stand well between thrift's bouts and its waist. */
 const corners =

@@ -8,6 +8,7 @@ import { bridgeResultant } from "./bridge-resultant.ts";
 import { bridgeShear } from "./bridge-shear.ts";
 import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
+import { coreJoinery } from "./core-joinery.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
@@ -24,6 +25,7 @@ import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
 import { stringStrength } from "./string-strength.ts";
+import { stringsClear } from "./strings-clear.ts";
 import { tailpieceClear } from "./tailpiece-clear.ts";
 import { tailpieceWall } from "./tailpiece-wall.ts";
 import { tensionRange } from "./tension-range.ts";
@@ -56,6 +58,7 @@ export const checks: readonly Check[] = [
   rodWall,
   pinClear,
   bridgeSunk,
+  coreJoinery,
   blankStock,
   boardBlankStock,
   sawMissing,
@@ -66,6 +69,7 @@ export const checks: readonly Check[] = [
   sawLine("side"),
   wingPin,
   ...[recessWall, recessReach],
+  stringsClear,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */
@@ -77,7 +81,8 @@ export function findings(model: Model, all: readonly Check[] = checks): Finding[
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
+/** A finding with the reason of whoever overruled it, if it refuses and the order does. */
+export function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
   const reason = overrules.find(({ check }) => check === finding.id)?.reason;
   return finding.status === "refuse" && reason !== undefined ? { ...finding, overruled: reason } : finding;
 }

@@ -142,6 +142,10 @@ export const derived: readonly Derived[] = [
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   ...sides.flatMap(ofWing),
+  {
+    form: /^(wing\.(bass|treble)|body)\.strings$/,
+    from: ["wing.SIDE.cant", "wing.SIDE.drop", "body.drop", "core.slope", "bridge.spread"],
+  },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
   { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },

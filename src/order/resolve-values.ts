@@ -75,6 +75,7 @@ function settleAll({ forms, written, count, wished }: Given) {
       if (!problems.some(({ name }) => name === id)) problems.push(noValue(id, count, position));
       return undefined;
     }
+    problems.push(...beyondSense(entry, { least, most }, written, path));
     values[id] = {
       ...{ id, kind: entry.kind, value, least, most, tolerance: form.tolerance, purpose: form.for },
       ...{
@@ -205,6 +206,22 @@ function noValue(id: string, count: Count, position: Position): Problem {
     allowed: "one a string count",
     hint,
   };
+}
+
+/** A design whose own range allows what makes no sense of a dimension, such as an angle over 60 degrees: told where it does. */
+function beyondSense(
+  { id, kind, ...sense }: Settable,
+  range: { readonly least: number; readonly most: number },
+  written: Written,
+  path: readonly string[],
+): Problem[] {
+  const allowed = `${quantityText(sense.least, kind)} to ${quantityText(sense.most, kind)}`;
+  return (["least", "most"] as const).flatMap((end): Problem[] => {
+    if (range[end] >= sense.least && range[end] <= sense.most) return [];
+    const found = `${end} ${quantityText(range[end], kind)}`;
+    const hint = `${range[end] < sense.least ? "raise" : "lower"} its ${end} in the design`;
+    return [{ code: "range", position: written.at([...path, end]), name: id, found, allowed, hint }];
+  });
 }
 
 function outOfRange({ id, kind, value, least, most, source, follows, position }: SpecValue): Problem[] {

@@ -8,6 +8,7 @@ import { boardDimensions } from "./board-dimensions.ts";
 import { bodyDimensions } from "./body-dimensions.ts";
 import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
+import { clearDimensions } from "./clear-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
@@ -30,6 +31,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...wingDimensions(spec),
       ...bodyDimensions(spec),
       ...recessDimensions(spec),
+      ...clearDimensions(spec),
     ],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],

@@ -85,7 +85,7 @@ function wingOf(
       }).value,
     pinWalls: () =>
       store.answer(wingPinWalls, {
-        ...{ place, path: outlined().path, pins: made.joint.pins, pin, wall: own("pin.wall") },
+        ...{ place, path: outlined().over, pins: made.joint.pins, pin, wall: own("pin.wall") },
         // Where the core is narrowest: at the joint's head end, or its tail end if it tapers the other way.
         coreWidth: 2 * Math.min(Math.abs(made.place.frame.origin.y), Math.abs(tailOf(made.joint).y)),
       }).value,

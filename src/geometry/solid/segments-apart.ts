@@ -1,0 +1,25 @@
+import { between, dot, type Vec3 } from "./vec3.ts";
+
+/** A straight piece in space, mm; one whose ends are one place is that place. */
+export type Straight = { readonly from: Vec3; readonly to: Vec3 };
+
+/** How far two straight pieces in space are apart, mm, ends included; 0 where they cross. */
+export function segmentsApart(a: Straight, b: Straight): number {
+  const [d, e] = [between(a.from, a.to), between(b.from, b.to)];
+  const r = between(b.from, a.from);
+  const [dd, ee, de] = [dot(d, d), dot(e, e), dot(d, e)];
+  const [dr, er] = [dot(d, r), dot(e, r)];
+  const across = dd * ee - de * de;
+  // Pieces that run alike are as near at an end as anywhere.
+  let s = across > 1e-12 * dd * ee ? within((de * er - dr * ee) / across) : 0;
+  let t = ee > 0 ? within((de * s + er) / ee) : 0;
+  if (dd > 0) s = within((de * t - dr) / dd);
+  // The nearest place on the second may have moved, since that on the first was held to its ends.
+  if (ee > 0) t = within((de * s + er) / ee);
+  const gap = (axis: "x" | "y" | "z") => r[axis] + s * d[axis] - t * e[axis];
+  return Math.hypot(gap("x"), gap("y"), gap("z"));
+}
+
+function within(share: number): number {
+  return Math.min(1, Math.max(0, share));
+}
