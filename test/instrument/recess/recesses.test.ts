@@ -6,6 +6,7 @@ import { type Kernel, loadKernel } from "../../../src/geometry/kernel.ts";
 import { signedArea } from "../../../src/geometry/measure.ts";
 import { rectangle } from "../../../src/geometry/rectangle.ts";
 import { clash } from "../../../src/geometry/solid/clash.ts";
+import { mesh } from "../../../src/geometry/solid/mesh.ts";
 import type { Solid } from "../../../src/geometry/solid/solid.ts";
 import { contradictions } from "../../../src/instrument/contradictions.ts";
 import { coreAxes } from "../../../src/instrument/core/from-core.ts";
@@ -115,6 +116,18 @@ describe("on the meshes", () => {
     kernel = await loadKernel();
   });
 
+  const meshes = new Map<Solid, Solid>();
+  /** A part's mesh, made once for all that is put into it. */
+  function meshOf(recipe: Solid): Solid {
+    const known = meshes.get(recipe);
+    if (known !== undefined) return known;
+    const outcome = mesh(kernel, recipe, 0.005);
+    if (outcome.kind !== "ok") throw new Error(outcome.kind);
+    const solid: Solid = { kind: "mesh", mesh: outcome.mesh };
+    meshes.set(recipe, solid);
+    return solid;
+  }
+
   it.each([
     ["sedge", 5],
     ["thrift", 4],
@@ -161,12 +174,13 @@ describe("on the meshes", () => {
             frame: coreAxes(own.core),
           };
         };
-        const solid =
+        const recipe =
           part === "neck"
             ? own.neckSolid
             : part === "body"
               ? own.body!.solid
               : own.wings![part === "wing-bass" ? "bass" : "treble"].solid;
+        const solid = meshOf(recipe);
         const fits = clash(kernel, body(0, clearance), solid, 0.005);
         if (fits.kind !== "ok") throw new Error(fits.kind);
         expect(fits.interference, id).toBe(0);
