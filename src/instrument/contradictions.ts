@@ -12,6 +12,7 @@ import { inlaysAtOdds } from "./at-odds/inlays.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
+import { restsAtOdds } from "./at-odds/rests.ts";
 import { rodsAtOdds, rodWallsAtOdds } from "./at-odds/rods.ts";
 import {
   crownsAtOdds,
@@ -43,7 +44,7 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds, bodyAtOdds, besideStringsAtOdds, bowAtOdds],
+  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds, bodyAtOdds, besideStringsAtOdds, bowAtOdds, restsAtOdds],
 ];
 
 /**

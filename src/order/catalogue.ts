@@ -1,5 +1,6 @@
 import { bodySettables } from "./body-settables.ts";
 import { neckSettables } from "./neck-settables.ts";
+import { restSettables } from "./rest-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
 import { wingSettables } from "./wing-settables.ts";
@@ -98,6 +99,7 @@ export const catalogue: readonly Settable[] = [
   )("afterlength", "String from the bridge contact to the tailpiece exit"),
   ...wingSettables,
   ...bodySettables,
+  ...restSettables,
   settable(
     "instrument",
     "length",

@@ -9,6 +9,7 @@ import { body, dots, foot, frets, inlays, wings } from "./features.ts";
 import { hardware } from "./hardware.ts";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
+import { rests } from "./rests.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
 const dimensions = record(
@@ -74,6 +75,7 @@ export const designFile = record({
   tailpiece: record({ face }),
   wings: wings.optional(),
   body: body.optional(),
+  rests: rests.optional(),
 });
 
 /** A design as it is written. */
