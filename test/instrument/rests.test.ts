@@ -278,7 +278,7 @@ describe("the checks of rests find a planted fault", () => {
     [
       "a thin wall over the endpin",
       bulrush,
-      { "endpin.wall": 8.5 },
+      { "endpin.wall": 9 },
       "endpin.wall",
       /splits under the weight: raise endpin\.down to/,
     ],
