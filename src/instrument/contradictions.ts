@@ -13,6 +13,7 @@ import { joineryAtOdds } from "./at-odds/joinery.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
+import { restsAtOdds } from "./at-odds/rests.ts";
 import { rodsAtOdds, rodWallsAtOdds } from "./at-odds/rods.ts";
 import {
   crownsAtOdds,
@@ -45,7 +46,7 @@ const looks: readonly Look[] = [
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
   ...[wingsAtOdds, rodWallsAtOdds, joineryAtOdds, pinWallsAtOdds, bodyAtOdds],
-  ...[besideStringsAtOdds, bowAtOdds],
+  ...[besideStringsAtOdds, bowAtOdds, restsAtOdds],
 ];
 
 /**

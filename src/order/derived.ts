@@ -1,3 +1,4 @@
+import { restsDerived } from "./rests-derived.ts";
 import { type Side, sides } from "./side.ts";
 
 /** A dimension that is worked out and can't be set: the form of its name, and the settable ones to change instead. */
@@ -182,6 +183,7 @@ export const derived: readonly Derived[] = [
     form: /^(mass\.total|balance\.[xyz])$/,
     from: ["the design's woods and hardware", "core.depth", "core.width", "head.thickness"],
   },
+  ...restsDerived,
   {
     form: /^balance\.(moment|hold)$/,
     from: ["hold.x", "the design's woods and hardware", "head.thickness"],

@@ -11,6 +11,7 @@ import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
 import { hardwareOf, hardwareProblems } from "./resolve-hardware.ts";
 import { resolveRecesses } from "./resolve-recesses.ts";
+import { resolveRests } from "./resolve-rests.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
 import { densitiesOf, partWoodsOf, woodProblems } from "./resolve-woods.ts";
@@ -103,10 +104,11 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const values = resolveValues(forms, design.written, count, wishesOf(order, options));
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
-  for (const part of [found, frets, values, ...(values.ok ? [features, recesses] : [])])
+  const rests = values.ok ? resolveRests(design, values.value) : values;
+  for (const part of [found, frets, values, ...(values.ok ? [features, recesses, rests] : [])])
     if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !recesses.ok)
-    return { ok: false, problems: unique(problems) };
+  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok) return { ok: false, problems };
+  if (!features.ok || !recesses.ok || !rests.ok) return { ok: false, problems: unique(problems) };
   return {
     ok: true,
     value: {
@@ -125,8 +127,12 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         densities: densitiesOf(design.data, woods.data),
         hardware: hardwareOf(design.data, hardware.data),
       },
-      ...{ frets: frets.value, ...features.value, ...recesses.value, shop: shop.data },
-      places: { ...features.value.places, ...recesses.value.places, ...stringPlaces(asked) },
+      ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
+      shop: shop.data,
+      places: {
+        ...{ ...features.value.places, ...recesses.value.places, ...rests.value.places },
+        ...stringPlaces(asked),
+      },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,
         position: order.written.at(["overrule", i, "check"]),

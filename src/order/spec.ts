@@ -4,6 +4,7 @@ import type { HardwareItem } from "./hardware-item.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { RecessPart } from "./recess-part.ts";
+import type { RestPart } from "./rest-part.ts";
 import type { Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { TunerKind } from "./tuner-kind.ts";
@@ -136,6 +137,32 @@ export type SpecBore = {
   readonly height: number;
 };
 
+/** What carries a chin rest, its footprint's outline, and the places of its screws in that frame; none where a clamp holds it. */
+export type SpecChinRest = {
+  readonly on: RestPart;
+  readonly face: SpecFace;
+  readonly hold: "clamp" | "screws";
+};
+
+/**
+ * A mount for a rest in a part's back: its middle in the part's plane, mm: along a wing or a body from its head end and out from a wing's joint or to
+ * the treble side, in the neck along the core's front from its start; and which way its slot runs, degrees from the part's axis, outward or to the treble side.
+ */
+export type SpecMount = {
+  readonly kind: "shoulder" | "knee";
+  readonly id: string;
+  readonly in: RestPart;
+  readonly at: FramePoint;
+  readonly turn: number;
+};
+
+/** What holds an instrument up: its chin rest, the mounts for other rests, its endpin. */
+export type SpecRests = {
+  readonly chin: SpecChinRest | null;
+  readonly mounts: readonly SpecMount[];
+  readonly endpin: boolean;
+};
+
 /** A check that a person overrules, and where the order says so. */
 export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
 
@@ -184,6 +211,7 @@ export type Spec = {
   readonly body: SpecBody | null;
   readonly recesses: readonly SpecRecess[];
   readonly bores: readonly SpecBore[];
+  readonly rests: SpecRests;
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;

@@ -16,6 +16,7 @@ import { inlayDimensions } from "./inlay-dimensions.ts";
 import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
+import { restDimensions } from "./rest-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
 
@@ -32,7 +33,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...clearDimensions(spec),
     ],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
-    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
+    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec), ...restDimensions(spec)],
   ];
 }
 
