@@ -19,27 +19,59 @@ export type EasedFront = {
 export const fineTop = { chord: 0.02, quarter: 8 } as const;
 
 /**
- * The finished surface of a front as seen from over it: what is left flat inside its eased edges, then the facets of these, each by its corners.
+ * A strip of a surface, as lines of as many corners, mm: four neighbours, two of one line and two of the next, are the corners of
+ * a facet. Each corner stands in it once, so that it is short.
+ */
+export type Strip = readonly (readonly Vec3[])[];
+
+/** A finished surface, among the instrument's axes: what is flat of it over the stretch asked for, by its corners, and strips of facets. */
+export type FinishedTop = { readonly flat: readonly Vec3[]; readonly strips: readonly Strip[] };
+
+/**
+ * The finished surface of a front as seen from over it: what is left flat inside its eased edges, and these edges' facets.
  * `placed` puts a place of the front, so far down from it, where it lies.
  */
-export function easedTop(
-  front: EasedFront,
-  placed: (place: Point, down: number) => Vec3,
-): (readonly Vec3[])[] {
+export function easedTop(front: EasedFront, placed: (place: Point, down: number) => Vec3): FinishedTop {
   const { corners, closed, profile, arris } = front;
   const rings = profileSteps(profile, arris).map(({ inward, down }) =>
     corners.map((_, i) => placed(inset(corners, closed, i, inward), down)),
   );
-  const next = (ring: readonly Vec3[], i: number) => ring[(i + 1) % ring.length]!;
-  const edges = corners.length - (closed ? 0 : 1);
-  const strips = rings
-    .slice(1)
-    .flatMap((ring, k) =>
-      Array.from({ length: edges }, (_, i) => [rings[k]![i]!, next(rings[k]!, i), next(ring, i), ring[i]!]),
-    );
-  const within = (piece: readonly Vec3[]) =>
-    piece.some(({ x }) => x > front.from) && piece.some(({ x }) => x < front.to);
-  return [rings.at(-1)!, ...strips.filter(within)];
+  const within = (facet: readonly Vec3[]) =>
+    facet.some(({ x }) => x > front.from) && facet.some(({ x }) => x < front.to);
+  const whole = closed ? rings.map((ring) => [...ring, ring[0]!]) : rings;
+  const flat = cutAt(cutAt(rings.at(-1)!, front.from, 1), front.to, -1);
+  return { flat, strips: stripsWhere(whole, within) };
+}
+
+/** What of a flat piece lies past some x, mm, toward the tail (1) or the head (-1): its corners there, and where its edges leave. */
+function cutAt(corners: readonly Vec3[], x: number, toward: 1 | -1): Vec3[] {
+  return corners.flatMap((corner, i) => {
+    const before = corners.at(i - 1)!;
+    const [a, b] = [toward * (before.x - x), toward * (corner.x - x)];
+    const kept = b < 0 ? [] : [corner];
+    if (a < 0 === b < 0) return kept;
+    const share = a / (a - b);
+    const at = (k: "y" | "z") => before[k] + (corner[k] - before[k]) * share;
+    return [{ x, y: at("y"), z: at("z") }, ...kept];
+  });
+}
+
+/** The parts of a strip where all over its breadth some facet is asked for, each as a strip of its own. */
+export function stripsWhere(strip: Strip, wanted: (facet: readonly Vec3[]) => boolean): Strip[] {
+  const last = strip[0]!.length - 1;
+  const asked = (i: number) =>
+    strip.slice(1).some((line, k) => wanted([strip[k]![i]!, strip[k]![i + 1]!, line[i + 1]!, line[i]!]));
+  const found: Strip[] = [];
+  let from: number | null = null;
+  for (let i = 0; i <= last; i++) {
+    const there = i < last && asked(i);
+    if (there && from === null) from = i;
+    if (there || from === null) continue;
+    const [begin, end] = [from, i + 1];
+    found.push(strip.map((line) => line.slice(begin, end)));
+    from = null;
+  }
+  return found;
 }
 
 /** From the wall to the face: how far inward and how far under the face the edge's profile passes. */

@@ -9,7 +9,7 @@ import { type Bow, bowGetters } from "./bow/bow.ts";
 import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
-import { type BridgeOutline, bridgeOutline } from "./bridge/outline.ts";
+import { type BridgeOutline, bridgeInput, bridgeOutline } from "./bridge/outline.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type Board, boardGetters } from "./fingerboard/board.ts";
 import { type Frets, fretGetters } from "./fingerboard/frets.ts";
@@ -19,6 +19,7 @@ import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
 import { boardTaper, type Taper } from "./fingerboard/taper.ts";
 import { type Head, headGetters } from "./head/head.ts";
 import { neckBlank } from "./neck/blank.ts";
+import { type Joinery, joineryGetters } from "./neck/joinery.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
@@ -49,6 +50,7 @@ export type Instrument = Head &
   NutMade &
   Wires &
   Bow &
+  Joinery &
   RodsAndPins & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
@@ -201,6 +203,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
       solidInput(spec, {
         ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
         ...{ rods: own.neckRods, pins: own.neckPins },
+        ...{ wingPins: own.wingPinHoles, pockets: own.corePockets },
       }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
@@ -221,7 +224,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
       }).value;
     },
     ...rodAndPinGetters(spec, store, () => own),
-    bridge: () => store.answer(bridgeOutline, { face: spec.bridgeFace, crown: own.crownFace }).value,
+    bridge: () => store.answer(bridgeOutline, bridgeInput(store, spec.bridgeFace, own.crownFace)).value,
+    ...joineryGetters(spec, store, () => own),
   });
   return own;
 }

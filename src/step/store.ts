@@ -1,4 +1,4 @@
-import { plainCopy } from "./plain.ts";
+import { type Copies, plainCopy } from "./plain.ts";
 import type { Step } from "./step.ts";
 import { keyOver } from "./step-key.ts";
 
@@ -18,9 +18,11 @@ export type Store = {
  */
 export function memoryStore(onRun: (name: string) => void = () => {}): Store {
   const known = new Map<string, unknown>();
+  // Most of an input is what other steps answered, and stays the same from one model to the next.
+  const copies: Copies = new WeakMap();
   return {
     answer: <In, Out>(step: Step<In, Out>, input: In): Answer<Out> => {
-      const { value, text } = plainCopy(input);
+      const { value, text } = plainCopy(input, copies);
       const key = keyOver(step.name, step.version, text);
       if (!known.has(key)) {
         onRun(step.name);

@@ -156,7 +156,11 @@ describe("the bow's clearance", () => {
     "of %s is that of places all over the core, on either side, straight and skewed",
     (_, each) => {
       for (const side of [1, -1] as const) {
-        const input = { ...inputOf(each, side), surfaces: [], corner: { x: 0, y: 0, z: 0 } };
+        const input = {
+          ...inputOf(each, side),
+          surfaces: { flats: [], strips: [] },
+          corner: { x: 0, y: 0, z: 0 },
+        };
         const found = each.instrument.bowClearance[side === 1 ? "treble" : "bass"];
         const places = [...onCore(each, input.from - 20, input.to + 15)];
         const { tilt } = input.hair;
@@ -209,7 +213,7 @@ describe("the bow's clearance", () => {
       const places: Place[] = [];
       for (let s = 0; s <= 150; s++) for (let t = 0; t <= 150; t++) places.push(at(s / 150, t / 150));
       const ring = [at(0, 0), at(1, 0), at(1, 1), at(0, 1)].map(([x, y, z]) => ({ x, y, z }));
-      const input = { hair, from, to, surfaces: [ring], corner };
+      const input = { hair, from, to, surfaces: { flats: [ring], strips: [] }, corner };
       const [found, said] = [bowClearance.work(input).surface, sampled(input, places, hair.tilt)];
       counts[Number.isFinite(said) ? "under" : "clear"] += 1;
       if (Number.isFinite(said)) {
@@ -217,7 +221,16 @@ describe("the bow's clearance", () => {
         expect(found - said).toBeLessThan(0.02);
         expect(said - found).toBeLessThan(0.25);
       } else expect(found).toBe(200);
-      const both = bowClearance.work({ ...input, surfaces: [ring, ring.map((p) => ({ ...p, z: p.z + 3 }))] });
+      const higher = ring.map((p) => ({ ...p, z: p.z + 3 }));
+      const both = bowClearance.work({ ...input, surfaces: { flats: [ring, higher], strips: [] } });
+      // The same plate in nine facets, as a strip of three lines beside another that lies under it.
+      const strip = [0, 1, 2, 3].map((s) =>
+        [0, 1, 2, 3].map((t) => at(s / 3, t / 3)).map(([x, y, z]) => ({ x, y, z })),
+      );
+      const lower = strip.map((line) => line.map((p) => ({ ...p, z: p.z - 3 })));
+      const faceted = bowClearance.work({ ...input, surfaces: { flats: [], strips: [lower, strip] } });
+      expect(faceted.surface).toBeCloseTo(found, 9);
+      expect(faceted.room).toBeCloseTo(bowClearance.work(input).room, 2);
       if (Number.isFinite(said)) expect(both.surface).toBeLessThan(found);
     }
     expect(Math.min(counts.under, counts.clear)).toBeGreaterThanOrEqual(4);
@@ -226,7 +239,7 @@ describe("the bow's clearance", () => {
   it("is gone, and no room left, where a surface stands through the hair", () => {
     const { hair, from, to } = inputOf(model("sedge", 4), 1);
     const at = (x: number, y: number) => ({ x, y, z: 30 });
-    const surfaces = [[at(280, 20), at(300, 20), at(300, 40), at(280, 40)]];
+    const surfaces = { flats: [[at(280, 20), at(300, 20), at(300, 40), at(280, 40)]], strips: [] };
     const found = bowClearance.work({ hair, from, to, surfaces, corner: { x: 270, y: 21, z: 5.5 } });
     expect(found.surface).toBeLessThan(0);
     expect(found.room).toBe(0);

@@ -43,6 +43,35 @@ describe("a store", () => {
   });
 });
 
+describe("what a store has copied once", () => {
+  const long = (y: number) => Array.from({ length: 60 }, (_, x) => ({ x, y }));
+  const seen: unknown[] = [];
+  const look = step("look", 1, (input: { points: readonly { x: number; y: number }[]; k: number }) => {
+    seen.push(input.points);
+    return input.points.reduce((sum, { y }) => sum + y, input.k);
+  });
+
+  it("is not copied again where nobody can change it", () => {
+    const store = memoryStore();
+    const points = Object.freeze(long(1).map((point) => Object.freeze(point)));
+    const answers = [0, 1].map((k) => store.answer(look, { points, k }));
+    expect(answers.map(({ value }) => value)).toEqual([60, 61]);
+    expect(seen.at(-1)).toBe(seen.at(-2));
+    expect(answers[1]!.key).toBe(memoryStore().answer(look, { points: long(1), k: 1 }).key);
+  });
+
+  it("is copied again where somebody could, even where only its list is frozen", () => {
+    const store = memoryStore();
+    for (const points of [long(1), Object.freeze(long(1))]) {
+      const before = store.answer(look, { points, k: 0 });
+      points[7]!.y = 2;
+      const after = store.answer(look, { points, k: 0 });
+      expect([before.value, after.value]).toEqual([60, 61]);
+      expect(after.key).not.toBe(before.key);
+    }
+  });
+});
+
 describe("plain data", () => {
   it("refuses what could hide a dependency: functions, instances, NaN, symbols", () => {
     class Hidden {}

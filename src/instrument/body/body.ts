@@ -1,9 +1,10 @@
 import type { Solid } from "../../geometry/solid/solid.ts";
-import type { Vec3 } from "../../geometry/solid/vec3.ts";
+import type { Side } from "../../order/side.ts";
 import { dimensionOf, type Spec, type SpecBody } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
+import type { FinishedTop } from "../eased-top.ts";
 import { type BodyOutline, type BodyOutlineInput, bodyOutline } from "./outline.ts";
 import { type BodyRecess, bodyRecess, coreFullFrom } from "./recess.ts";
 import { type BodySolidInput, bodySolid } from "./solid.ts";
@@ -19,8 +20,8 @@ export type Body = {
   readonly wall: BodyWall;
   /** The wood left under the core, mm; none where the core runs right through. */
   readonly floor: number | null;
-  /** Its finished front, for a bow over it: pieces by their corners, among the instrument's axes. */
-  readonly top: readonly (readonly Vec3[])[];
+  /** Its finished front, for a bow over it, among the instrument's axes. */
+  readonly top: { readonly [side in Side]: FinishedTop };
   readonly solidInput: BodySolidInput;
   readonly solid: Solid;
 };

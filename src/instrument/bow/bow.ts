@@ -1,3 +1,4 @@
+import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import type { Side } from "../../order/side.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
@@ -5,18 +6,22 @@ import type { Store } from "../../step/store.ts";
 import type { Bodies } from "../body/body.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreFront } from "../core/front.ts";
+import type { Strip } from "../eased-top.ts";
 import type { Taper } from "../fingerboard/taper.ts";
 import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
 import type { Wings } from "../wing/wings.ts";
-import { bowClearance, type Clearance, type Surface } from "./clearance.ts";
+import { bowClearance, type Clearance } from "./clearance.ts";
 import { type BowTilts, bowTilts } from "./tilts.ts";
+
+/** Finished surfaces that a bow might touch: flat ones by their corners, and strips of facets; mm. */
+export type UnderBow = { readonly flats: readonly (readonly Vec3[])[]; readonly strips: readonly Strip[] };
 
 /** What a bow finds: how it reaches every string, and how clear it is of the instrument where it plays the outer ones. */
 export type Bow = {
   readonly bow: BowTilts;
   /** The finished surfaces that a bow might touch on either side, right-handed, mm. */
-  readonly underBow: { readonly [side in Side]: readonly Surface[] };
+  readonly underBow: { readonly [side in Side]: UnderBow };
   readonly bowClearance: { readonly bass: Clearance; readonly treble: Clearance };
 };
 
@@ -64,12 +69,13 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
         ...{ core, end: of("core.end"), width: of("core.width") },
         ...{ at: stringLength, taper: of("core.taper") },
       });
-      const beside = (side: Side, s: 1 | -1) => [
-        front,
-        ...(wings?.[side].top ?? []),
-        ...(body?.top ?? []).filter((piece) => piece.some(({ y }) => s * y > 0)),
-      ];
-      return { bass: beside("bass", -1), treble: beside("treble", 1) };
+      const beside = (side: Side): UnderBow => {
+        const top = wings?.[side].top ?? body?.top[side];
+        return top === undefined
+          ? { flats: [front], strips: [] }
+          : { flats: [front, top.flat], strips: top.strips };
+      };
+      return { bass: beside("bass"), treble: beside("treble") };
     },
     bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
   };

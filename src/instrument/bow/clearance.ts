@@ -1,19 +1,17 @@
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
+import type { Strip } from "../eased-top.ts";
 import { type Hair, skewed, type UnderHair, underHair } from "./hair.ts";
-
-/** A flat piece of a finished surface: its corners in order, mm. A curved outline is given by its facets' corners. */
-export type Surface = readonly Vec3[];
 
 /**
  * Where a bow plays an outer string, mm: the hair's plane there, the stretch along the string that the hair's band keeps within, by
- * x from the nut, the surfaces under it, and the board's corner on that side.
+ * x from the nut, the finished surfaces under it (flat ones by their corners, and strips of facets), and the board's corner on that side.
  */
 export type ClearanceInput = {
   readonly hair: Hair;
   readonly from: number;
   readonly to: number;
-  readonly surfaces: readonly Surface[];
+  readonly surfaces: { readonly flats: readonly (readonly Vec3[])[]; readonly strips: readonly Strip[] };
   readonly corner: Vec3;
 };
 
@@ -40,50 +38,91 @@ const onEdge = 90;
  * more room, the arch between comes nearer by up to 0.6. A surface of an outline with hollows may be taken a little too near,
  * never too far.
  */
-export const bowClearance = step("bow.clearance", 1, (given: ClearanceInput): Clearance => {
+export const bowClearance = step("bow.clearance", 2, (given: ClearanceInput): Clearance => {
   const { hair, corner } = given;
-  const surface = Math.min(least(given, hair.tilt), nothingUnder);
+  const surface = Math.min(leastOf(given, hair.tilt, distance), nothingUnder);
   return { surface, board: underHair(hair)(corner).below, room: roomOf(given) };
 });
 
-/** The least distance from the hair at some tilt to what is under it, mm; infinite where nothing is. */
-function least(given: ClearanceInput, tilt: number): number {
-  return leastOf(given, tilt, ({ below }) => below);
-}
+/**
+ * What is asked of a place under the hair, and the least that it can be anywhere in a piece: there nothing is further out than `outmost`, nor nearer to
+ * the hair's plane than `nearest`.
+ */
+type Measure = {
+  readonly of: (place: UnderHair) => number;
+  readonly atLeast: (nearest: number, outmost: number) => number;
+};
 
-/** The least of a measure of places at the corners of what lies under the hair at some tilt; infinite where nothing does. */
-function leastOf(
-  { hair, from, to, surfaces }: ClearanceInput,
-  tilt: number,
-  measure: (place: UnderHair) => number,
-): number {
+const distance: Measure = { of: ({ below }) => below, atLeast: (nearest) => nearest };
+
+/** By how much the hair turns about the string to meet a place, degrees. */
+const turn: Measure = {
+  of: ({ below, out }) => (Math.atan2(below, out) * 180) / Math.PI,
+  atLeast: (nearest, outmost) =>
+    nearest < 0 ? Number.NEGATIVE_INFINITY : (Math.atan2(nearest, outmost) * 180) / Math.PI,
+};
+
+/** A piece of a surface as the hair sees it, and the least that is asked of it. */
+type Piece = { readonly corners: readonly UnderHair[]; readonly atLeast: number };
+
+/**
+ * The least of a measure of what lies under the hair at some tilt; infinite where nothing does. Pieces are looked at in the order of the least that they
+ * can give, so that most are never cut down.
+ */
+function leastOf({ hair, from, to, surfaces }: ClearanceInput, tilt: number, measure: Measure): number {
   const plane = { ...hair, tilt };
   const under = underHair(plane);
-  const limits = skews.map((skew) => {
+  const limits = skews.map((skew): Limit[] => {
     const slant = skewed(plane, skew);
     return [
-      ({ along, out }: UnderHair) => along - slant * out - from,
-      ({ along, out }: UnderHair) => to - along + slant * out,
+      { along: 1, out: -slant, beyond: -from },
+      { along: -1, out: slant, beyond: to },
     ];
   });
-  let found = Number.POSITIVE_INFINITY;
-  for (const surface of surfaces) {
-    const beside = cutDown(surface.map(under), ({ out }) => out);
-    for (const ends of limits) {
-      for (const place of ends.reduce(cutDown, beside)) found = Math.min(found, measure(place));
+  const pieces: Piece[] = [];
+  const add = (...corners: UnderHair[]) => {
+    let [nearest, outmost] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const { below, out } of corners) {
+      if (below < nearest) nearest = below;
+      if (out > outmost) outmost = out;
     }
+    if (outmost >= 0) pieces.push({ corners, atLeast: measure.atLeast(nearest, outmost) });
+  };
+  for (const flat of surfaces.flats) add(...flat.map(under));
+  for (const strip of surfaces.strips) {
+    let before: UnderHair[] | null = null;
+    for (const line of strip) {
+      const seen = line.map(under);
+      if (before !== null)
+        for (let i = 1; i < seen.length; i++) add(before[i - 1]!, before[i]!, seen[i]!, seen[i - 1]!);
+      before = seen;
+    }
+  }
+  pieces.sort((a, b) => a.atLeast - b.atLeast);
+  let found = Number.POSITIVE_INFINITY;
+  for (const { corners, atLeast } of pieces) {
+    if (atLeast >= found) break;
+    const beside = cutDown(corners, outward);
+    for (const ends of limits)
+      for (const place of ends.reduce(cutDown, beside)) found = Math.min(found, measure.of(place));
   }
   return found;
 }
 
-/** What of a flat surface lies where `within` is not negative: its corners there, and where its edges leave. */
-function cutDown(surface: readonly UnderHair[], within: (place: UnderHair) => number): UnderHair[] {
+/** A side of the band, mm: what is under it has `along * along + out * out + beyond` of 0 or more. */
+type Limit = { readonly along: number; readonly out: number; readonly beyond: number };
+
+/** From the string's centre outward. */
+const outward: Limit = { along: 0, out: 1, beyond: 0 };
+
+/** What of a flat surface lies within a limit: its corners there, and where its edges leave. */
+function cutDown(surface: readonly UnderHair[], limit: Limit): readonly UnderHair[] {
   const kept: UnderHair[] = [];
   let before = surface.at(-1);
   if (before === undefined) return kept;
-  let a = within(before);
+  let a = inside(before, limit);
   for (const place of surface) {
-    const b = within(place);
+    const b = inside(place, limit);
     if (a < 0 !== b < 0) kept.push(between(before, place, a / (a - b)));
     if (b >= 0) kept.push(place);
     [before, a] = [place, b];
@@ -91,9 +130,16 @@ function cutDown(surface: readonly UnderHair[], within: (place: UnderHair) => nu
   return kept;
 }
 
+function inside(place: UnderHair, { along, out, beyond }: Limit): number {
+  return along * place.along + out * place.out + beyond;
+}
+
 function between(a: UnderHair, b: UnderHair, share: number): UnderHair {
-  const at = (of: keyof UnderHair) => a[of] + (b[of] - a[of]) * share;
-  return { along: at("along"), out: at("out"), below: at("below") };
+  return {
+    along: a.along + (b.along - a.along) * share,
+    out: a.out + (b.out - a.out) * share,
+    below: a.below + (b.below - a.below) * share,
+  };
 }
 
 /** How closely the touching tilt is looked for, degrees, and in how many turns at most. */
@@ -106,10 +152,10 @@ const close = { degrees: 1e-3, turns: 40 } as const;
  */
 function roomOf(given: ClearanceInput): number {
   const { tilt } = given.hair;
-  if (least(given, tilt) <= 0) return 0;
+  if (leastOf(given, tilt, distance) <= 0) return 0;
   let turned = tilt;
   for (let i = 0; i < close.turns; i++) {
-    const more = leastOf(given, turned, ({ below, out }) => (Math.atan2(below, out) * 180) / Math.PI);
+    const more = leastOf(given, turned, turn);
     if (turned + more > onEdge) return onEdge - tilt;
     turned += more;
     if (Math.abs(more) < close.degrees) break;

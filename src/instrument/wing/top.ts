@@ -6,7 +6,7 @@ import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
 import { coreAxes } from "../core/from-core.ts";
-import { easedTop, fineTop } from "../eased-top.ts";
+import { easedTop, type FinishedTop, fineTop } from "../eased-top.ts";
 import { sign } from "./frame.ts";
 import { placeOfWing, type WingPlaceInput } from "./place.ts";
 
@@ -22,9 +22,9 @@ export type WingTopInput = {
 
 /**
  * The finished surface of a wing as seen from over the strings, right-handed among the instrument's axes: its front inside the eased edge, and
- * the facets of that edge over the stretch asked for; flat pieces by their corners.
+ * the facets of that edge over the stretch asked for.
  */
-export const wingTop = step("wing.top", 1, (given: WingTopInput): readonly (readonly Vec3[])[] => {
+export const wingTop = step("wing.top", 2, (given: WingTopInput): FinishedTop => {
   const points = facet(given.path, fineTop.chord).points;
   // The first edge is the joint, which is not eased.
   const corners = [...points.slice(1), points[0]!];

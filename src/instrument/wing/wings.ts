@@ -1,12 +1,12 @@
 import { fromFrame } from "../../geometry/solid/frame.ts";
 import type { Solid } from "../../geometry/solid/solid.ts";
-import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type Spec, type SpecWing } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreWidthOf } from "../core/width.ts";
+import type { FinishedTop } from "../eased-top.ts";
 import type { Wall } from "../wall.ts";
 import { type WingJoint, wingJoint } from "./joint.ts";
 import { type WingOutline, wingOutline } from "./outline.ts";
@@ -21,8 +21,8 @@ export type Wing = {
   readonly outline: WingOutline;
   readonly joint: WingJoint;
   readonly pinWalls: readonly Wall[];
-  /** Its finished front, for a bow over it: pieces by their corners, among the instrument's axes. */
-  readonly top: readonly (readonly Vec3[])[];
+  /** Its finished front, for a bow over it, among the instrument's axes. */
+  readonly top: FinishedTop;
   readonly solidInput: WingSolidInput;
   readonly solid: Solid;
 };

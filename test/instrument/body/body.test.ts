@@ -43,7 +43,11 @@ function bowOver(spec: Spec) {
     const string = { length: of("string.length"), nut: place("nut"), bridge: place("bridge") };
     return store.answer(bowClearance, {
       hair: { string, side, tilt },
-      ...{ from: made.taper.length + 2, to: of("string.length") - 4, surfaces: [front] },
+      ...{
+        from: made.taper.length + 2,
+        to: of("string.length") - 4,
+        surfaces: { flats: [front], strips: [] },
+      },
       corner: { x: made.taper.length, y: (side * made.taper.end) / 2, z: of("fingerboard.edge") },
     }).value;
   });
