@@ -142,6 +142,14 @@ export const derived: readonly Derived[] = [
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   ...sides.flatMap(ofWing),
+  {
+    form: /^(fixture\.wing-(bass|treble)-router\.offset)$/,
+    from: ["the shop's cutters and guides", "the order's fixtures"],
+  },
+  {
+    form: /^(fixture\.wing-(bass|treble)-router\.against|virtual-cut\.wing-(bass|treble)-router)$/,
+    from: ["the shop's machines, cutters and guides", "the wing's outline"],
+  },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
   { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },

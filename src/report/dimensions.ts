@@ -9,6 +9,7 @@ import { bodyDimensions } from "./body-dimensions.ts";
 import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { fixtureDimensions } from "./fixture-dimensions.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
@@ -25,6 +26,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
     ...[...tailpieceDimensions(spec), ...wingDimensions(spec), ...bodyDimensions(spec)],
+    ...fixtureDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
   ];

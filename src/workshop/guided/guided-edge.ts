@@ -25,7 +25,8 @@ export type GuidedEdgeInput = {
  * A guided edge. `led` is the run led on at both ends, `edge` the guided edge, open, both in the run's direction with wood and template on
  * the left; `template` the closed outline round edge and base, counter-clockwise. `places` are those that this cutter and guide don't bring
  * out. `not-open` for a run that is closed: it has no ends to lead on. `meets-itself` where run-in, run-out and base
- * come across one another; `no-edge` where the offset leaves none in one piece.
+ * come across one another; `no-edge` where the offset leaves none in one piece; `untold` where the places that are hard to bring out
+ * could not be told.
  */
 export type GuidedEdge =
   | {
@@ -36,7 +37,7 @@ export type GuidedEdge =
       readonly offset: number;
       readonly places: readonly HardPlace[];
     }
-  | { readonly kind: "not-open" | "meets-itself" | "no-edge" };
+  | { readonly kind: "not-open" | "meets-itself" | "no-edge" | "untold" };
 
 /** The guided edge of an outside cut: the finished edge moved by half of what the cutter is larger than the guide. */
 export const guidedEdge = step(
@@ -47,17 +48,20 @@ export const guidedEdge = step(
     const led = ledOnBy(run.path, length);
     const offset = guideOffset(cutter, guide);
     const work = carriedOut(led, run.path.points[0]!, base);
-    if (validateOutline(work).length > 0) return { kind: "meets-itself" };
+    if (!isSound(work)) return { kind: "meets-itself" };
     const moved = offsetOpen(led, -offset);
     if (moved.outcome !== "ok") return { kind: "no-edge" };
     const template = carriedOut(moved.path, run.path.points[0]!, base);
-    if (validateOutline(template).length > 0) return { kind: "meets-itself" };
-    return {
-      ...{ kind: "ok", led, edge: moved.path, template, offset },
-      places: hardPlaces({ outer: work, holes: [] }, run, cutter, offset),
-    };
+    if (!isSound(template)) return { kind: "meets-itself" };
+    const hard = hardPlaces({ outer: work, holes: [] }, run, cutter, offset);
+    if (hard.kind !== "ok") return hard;
+    return { kind: "ok", led, edge: moved.path, template, offset, places: hard.places };
   },
 );
+
+function isSound(outline: Path): boolean {
+  return validateOutline(outline).every(({ code }) => code === "repeated-point");
+}
 
 /** An edge closed round a base: from both of its ends in one direction, to a line square to it, a distance from a place. */
 function carriedOut({ points }: Path, from: Point, { way, reach }: GuidedEdgeInput["base"]): Path {

@@ -16,7 +16,8 @@ export type HardPlace = {
   readonly kind: "hollow" | "outward";
   readonly x: number;
   readonly y: number;
-  readonly depth: number;
+  /** Null where the cutter comes nowhere near it. */
+  readonly depth: number | null;
   readonly from: number;
   readonly to: number;
   readonly length: number;
@@ -26,14 +27,22 @@ export type HardPlace = {
 /** What is left or taken by less than this counts as brought out: what a virtual cut is held to, mm. */
 export const cutWithin = 0.01;
 
+/** The hard places of a run; or that they could not be told, so that nothing is said to be brought out. */
+export type HardPlaces =
+  | { readonly kind: "ok"; readonly places: readonly HardPlace[] }
+  | { readonly kind: "untold" };
+
 /** The hard places of a run that bounds `work`, deepest first of each kind; `cutter` is a diameter, `offset` that of the guided edge, mm. */
-export function hardPlaces(work: Piece, run: CutRun, cutter: number, offset: number): HardPlace[] {
+export function hardPlaces(work: Piece, run: CutRun, cutter: number, offset: number): HardPlaces {
   const hollow = cutterAccess([work], cutter / 2, "outside");
   const outward = offset < 0 ? cutterAccess([work], -offset, "inside") : undefined;
-  return [
+  const failed = [hollow, outward].some((one) => one?.outcome === "shut" || one?.outcome === "invalid");
+  if (failed) return { kind: "untold" };
+  const places = [
     ...(hollow.outcome === "leaves" ? hollow.left : []).flatMap((one) => placeOf("hollow", one, run)),
     ...(outward?.outcome === "leaves" ? outward.left : []).flatMap((one) => placeOf("outward", one, run)),
   ];
+  return { kind: "ok", places };
 }
 
 /** A leftover as a place of the run; none where it is no deeper than counts, or no part of it lies along the run. */
@@ -51,7 +60,7 @@ function placeOf(kind: HardPlace["kind"], { piece, depth, place }: Leftover, run
   const along = shared.flatMap((one) => one.along);
   return [
     {
-      ...{ kind, x: place.x, y: place.y, depth },
+      ...{ kind, x: place.x, y: place.y, depth: Number.isFinite(depth) ? depth : null },
       ...{ from: Math.min(...along), to: Math.max(...along) },
       length: shared.reduce((sum, one) => sum + one.length, 0),
       hand: shared.every(({ segment }) => run.uses[segment] === "hand"),

@@ -20,6 +20,8 @@ export type HoldingInput = {
   readonly jointPins: readonly number[];
   readonly clamps: Shop["clamps"];
   readonly hands: number | null;
+  /** How far a hand-held router's base reaches past the cutter, 0 where nothing slides over the work. */
+  readonly past: number;
 };
 
 /** A round hole of a fixture: its middle, the drill's diameter, mm, and what it is for. */
@@ -51,7 +53,7 @@ const holdDownEvery = 300;
 
 /** Places what holds the work, the batten first, then clamps as far apart as they go, then the handholds at the base's far end. */
 export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding => {
-  const { frame, length, led, reach, back, jointPins, clamps, hands } = given;
+  const { frame, length, reach, back, jointPins, hands } = given;
   const { batten: deep, pins, spare } = holdingSizes;
   const [low, high] = [sweptMargin + spare, length - sweptMargin - spare];
   const battenEnd = back + deep;
@@ -72,7 +74,7 @@ export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding
         closed: false,
         points: [onBase(frame, s, back), onBase(frame, s, battenEnd)].map((at) => ({ ...at, bulge: 0 })),
       })),
-    ...{ clamps: placeClamps(frame, length, led, battenEnd, clamps, wanted), wanted, handholds: grips },
+    ...{ clamps: placeClamps(given, battenEnd, wanted), wanted, handholds: grips },
     holes: [...index, ...bolts, { at: hang, diameter: holdingSizes.hang, what: "hang hole" }],
   };
 });

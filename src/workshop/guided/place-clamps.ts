@@ -4,7 +4,7 @@ import type { Point } from "../../geometry/point.ts";
 import { type Segment, segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Shop } from "../../order/shop.ts";
 import { type BaseFrame, boxOnBase, onBase } from "./base-frame.ts";
-import { sweptMargin } from "./holding.ts";
+import { type HoldingInput, sweptMargin } from "./holding.ts";
 
 /** A clamp on a fixture's base: its footprint, its arm with the pad, and where the pad presses; mm. */
 export type PlacedClamp = {
@@ -28,21 +28,18 @@ const pad = { half: 12, inside: 15 } as const;
  * Clamps behind the batten with their arms over the work, as far apart as they go, of the first kind that is there often enough and
  * fits so often; else as many as fit of the kind that fits most often. Each stands square to the joined edge, its pad as far over the work as it
  * goes; everything of it is farther from the finished edges, and from where they are led on, than the margin: what the cutter
- * sweeps lies beyond those.
+ * sweeps lies beyond those. A hand-held router's base sweeps more.
  */
 export function placeClamps(
-  frame: BaseFrame,
-  length: number,
-  led: Path,
+  { frame, length, led, clamps, past }: Pick<HoldingInput, "frame" | "length" | "led" | "clamps" | "past">,
   behind: number,
-  clamps: readonly Clamp[],
   wanted: number,
 ): PlacedClamp[] {
   const edges = segmentsOf(led).filter((segment) => segmentLength(segment) > 0);
   let most: PlacedClamp[] = [];
   for (const clamp of clamps) {
     const ways = places(length).flatMap((s) => {
-      const placed = deepestAt(frame, s, behind + room, clamp, edges);
+      const placed = deepestAt(frame, s, behind + room, clamp, edges, past);
       return placed === undefined ? [] : [{ s, placed }];
     });
     const width = Math.min(...clamp.base);
@@ -70,21 +67,22 @@ function deepestAt(
   least: number,
   { id, base, reach }: Clamp,
   edges: readonly Segment[],
+  past: number,
 ): PlacedClamp | undefined {
   const half = Math.min(...base) / 2;
   for (let front = least; front <= reach - pad.inside; front += grid / 2) {
     const footprint = boxOnBase(frame, s - half, front, s + half, front + Math.max(...base));
     const over = front - reach;
     const arm = boxOnBase(frame, s - pad.half, over - pad.half, s + pad.half, front);
-    if (isClear(arm, edges) && isClear(footprint, edges))
+    if (isClear(arm, edges, past) && isClear(footprint, edges, past))
       return { id, base: footprint, arm, pad: onBase(frame, s, over) };
   }
   return undefined;
 }
 
 /** Whether an outline is farther from some edges than the margin everywhere: between two looks it is nearer by half their distance at most. */
-function isClear(outline: Path, edges: readonly Segment[]): boolean {
-  const least = sweptMargin + looks / 2;
+function isClear(outline: Path, edges: readonly Segment[], past: number): boolean {
+  const least = sweptMargin + past + looks / 2;
   return segmentsOf(outline).every((side) => {
     const count = Math.ceil(segmentLength(side) / looks);
     return Array.from({ length: count }, (_, i) => pointOn(side, i / count)).every(

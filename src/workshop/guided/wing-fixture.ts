@@ -78,11 +78,12 @@ export function wingFixture(side: Side, spec: Spec, wing: Wing, store: Store): F
       return store.answer(holding, {
         ...{ frame, length: Math.hypot(tail.x - head.x, tail.y - head.y), led: made.edge.led, clamps },
         ...{ reach: reachOf(made.edge.template.points, frame), hands: hands(made.setUp!) },
+        past: pastCutter(made.setUp!),
         back: Math.max(0, -thickness * Math.tan(bevel)),
         jointPins: wing.joint.pins.map(({ along }) => along),
       }).value;
     },
-    kept: () => (made.holding === null ? [] : keptOf(made.holding)),
+    kept: () => (made.holding === null ? [] : keptOf(made.holding, pastCutter(made.setUp!))),
     sheet: () => {
       if (made.edge?.kind !== "ok") return null;
       const { guide } = made.setUp!;
@@ -101,6 +102,12 @@ export function wingFixture(side: Side, spec: Spec, wing: Wing, store: Store): F
     },
   });
   return made;
+}
+
+/** How far a hand-held router's base reaches past its cutter, mm; 0 on other machines. */
+function pastCutter({ machine, cutter }: SetUp): number {
+  if (machine.kind !== "router" || machine.mount !== "hand") return 0;
+  return Math.max(0, ((machine.base ?? 0) - cutter.diameter) / 2);
 }
 
 /** A place inside a run's bow: the middle of its points. */
