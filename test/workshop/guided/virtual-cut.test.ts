@@ -80,7 +80,10 @@ describe("the virtual cut", () => {
         });
         if (whole.kind !== "ok") throw new Error(whole.kind);
         const deepest = (kind: string) =>
-          Math.max(0, ...made.places.filter((place) => place.kind === kind).map(({ depth }) => depth ?? cutter));
+          Math.max(
+            0,
+            ...made.places.filter((place) => place.kind === kind).map(({ depth }) => depth ?? cutter),
+          );
         // Where tips are rounded too, the cutter gets a little deeper into the hollow between them.
         const both = deepest("hollow") > 0 && deepest("outward") > 0;
         if (!both) expect(Math.abs(whole.left - deepest("hollow"))).toBeLessThan(0.011);
