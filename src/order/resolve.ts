@@ -9,6 +9,7 @@ import { type Checked, commandLine, type Position, type Problem, quoted } from "
 import { type ReadFile, readAs } from "./read.ts";
 import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
+import { resolveFixtures } from "./resolve-fixtures.ts";
 import { hardwareOf, hardwareProblems } from "./resolve-hardware.ts";
 import { resolveRecesses } from "./resolve-recesses.ts";
 import { resolveRests } from "./resolve-rests.ts";
@@ -105,10 +106,12 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
   const rests = values.ok ? resolveRests(design, values.value) : values;
-  for (const part of [found, frets, values, ...(values.ok ? [features, recesses, rests] : [])])
+  const fixtures = resolveFixtures(order, design.data.build, shop.data);
+  for (const part of [found, frets, values, ...(values.ok ? [features, recesses, rests] : []), fixtures])
     if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok) return { ok: false, problems };
-  if (!features.ok || !recesses.ok || !rests.ok) return { ok: false, problems: unique(problems) };
+  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok)
+    return { ok: false, problems: unique(problems) };
+  if (!recesses.ok || !rests.ok || !fixtures.ok) return { ok: false, problems: unique(problems) };
   return {
     ok: true,
     value: {
@@ -128,7 +131,7 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         hardware: hardwareOf(design.data, hardware.data),
       },
       ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
-      shop: shop.data,
+      ...{ shop: shop.data, fixtures: fixtures.value },
       places: {
         ...{ ...features.value.places, ...recesses.value.places, ...rests.value.places },
         ...stringPlaces(asked),

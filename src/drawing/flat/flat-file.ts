@@ -6,7 +6,7 @@ import type { Flat } from "./flat.ts";
 /** A machine file of a pack: its name without ending, its folder, what it shows and from where it is seen. */
 export type FlatFile = {
   readonly name: string;
-  readonly folder: "outlines";
+  readonly folder: "outlines" | "fixtures";
   readonly part: string;
   readonly what: string;
   /** From where it is seen; a side view of a left-hand order is seen from the other side. */

@@ -5,6 +5,7 @@ import { bodyFlats } from "./body-flats.ts";
 import { bridgeFlat } from "./bridge.ts";
 import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
+import { fixtureFlats } from "./fixture-flats.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
@@ -76,6 +77,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...neckFlats,
   ...wingFlats,
   ...bodyFlats,
+  ...fixtureFlats,
 ];
 
 /** The flat machine files of one order. */
