@@ -9,6 +9,7 @@ import { type Checked, commandLine, type Position, type Problem, quoted } from "
 import { type ReadFile, readAs } from "./read.ts";
 import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
+import { resolvePaper } from "./resolve-paper.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
 import { densitiesOf, partWoodsOf, woodProblems } from "./resolve-woods.ts";
@@ -95,9 +96,10 @@ function resolveRead({ order, design, shop, strings, woods }: Files, options: Op
   const forms = designForms(design.data, frets.ok && frets.value !== null);
   const values = resolveValues(forms, design.written, count, wishesOf(order, options));
   const features = values.ok ? resolveFeatures(design, values.value) : values;
-  for (const part of [found, frets, values, values.ok ? features : found])
+  const paper = resolvePaper(order, shop.data);
+  for (const part of [found, frets, values, values.ok ? features : found, paper])
     if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok)
+  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !paper.ok)
     return { ok: false, problems: unique(problems) };
   return {
     ok: true,
@@ -114,7 +116,7 @@ function resolveRead({ order, design, shop, strings, woods }: Files, options: Op
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
       partWoods: partWoodsOf(design.data),
       ...{ densities: densitiesOf(design.data, woods.data), hardware: design.data.hardware ?? [] },
-      ...{ frets: frets.value, ...features.value, shop: shop.data },
+      ...{ frets: frets.value, ...features.value, shop: shop.data, paper: paper.value },
       places: { ...features.value.places, ...stringPlaces(asked) },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,

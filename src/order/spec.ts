@@ -2,7 +2,7 @@ import type { BodyEdge } from "./body-edge.ts";
 import type { Count } from "./count.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
-import type { Shop } from "./shop.ts";
+import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
@@ -153,6 +153,8 @@ export type Spec = {
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
+  /** What full-size sheets are laid out on. */
+  readonly paper: Paper;
   readonly overrule: readonly Overrule[];
 };
 

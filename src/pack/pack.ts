@@ -3,7 +3,7 @@ import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
-import { titled } from "../drawing/flat/titled.ts";
+import { type Title, titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
@@ -20,6 +20,7 @@ import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
+import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
@@ -66,6 +67,8 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
   const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
+  for (const entry of drawn.filter(({ file }) => free(file)))
+    made.push(await fullSizePackFile(entry, spec, titleOf(entry, spec, found)));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
   made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
@@ -78,13 +81,16 @@ function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: s
   return [...names].filter((name) => holds.includes(name)).map((file) => ({ file, check: id, why }));
 }
 
-type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of"]> };
-
-function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly Finding[]): PackFile[] {
-  const fingerprint = fingerprintOf(answer.key);
+function titleOf({ file, answer }: DrawnFlat, spec: Spec, found: readonly Finding[]): Title {
   const { name, part } = file;
-  const own = { part, fingerprint, seenFrom: seenFrom(file, spec), shows: [name] };
-  const flat = titled(answer.value, titleFor(spec, own, found));
+  const own = { part, fingerprint: fingerprintOf(answer.key), seenFrom: seenFrom(file, spec), shows: [name] };
+  return titleFor(spec, own, found);
+}
+
+function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding[]): PackFile[] {
+  const { file, answer } = entry;
+  const fingerprint = fingerprintOf(answer.key);
+  const flat = titled(answer.value, titleOf(entry, spec, found));
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));
