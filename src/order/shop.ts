@@ -103,6 +103,8 @@ export type Paper = {
 export type Shop = {
   readonly shop: string;
   readonly title: string;
+  /** What lengths of reports stand in beside mm; mm alone unless it says so. */
+  readonly units?: "mm" | "inch" | undefined;
   readonly machines: readonly (Bandsaw | Shaper | Router | Plotter)[];
   readonly cutters: readonly Cutter[];
   readonly guides: readonly Guide[];

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
@@ -12,9 +11,7 @@ import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Spec } from "../order/spec.ts";
-import { jsonLines } from "../report/json-lines.ts";
 import { type Report, reportOf } from "../report/report.ts";
-import { reportMarkdown } from "../report/report-markdown.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
@@ -23,12 +20,12 @@ import { fingerprints } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
+import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
 import { solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
 
-/** A machine file that isn't written, and the check that refuses it. */
-export type Held = { readonly file: string; readonly check: string; readonly why: string };
+export type { Held };
 
 /** Everything that one order makes. */
 export type Pack = {
@@ -73,7 +70,7 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
   made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
   for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
-  return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
+  return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {
@@ -104,62 +101,11 @@ function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding
       what: `picture: ${file.what}`,
       fingerprint,
       readBack: null,
+      pictureOf: file.part,
     },
   ];
 }
 
 function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
   return typeof seenFrom === "string" ? seenFrom : seenFrom[hand];
-}
-
-function reportFiles(
-  report: Report,
-  spec: Spec,
-  held: readonly Held[],
-  made: readonly PackFile[],
-): PackFile[] {
-  const { order, design, strings, hand, fingerprint, checks } = report;
-  const plain = { fingerprint: null, readBack: null };
-  const files: PackFile[] = [
-    { path: "dimensions.json", content: jsonLines(report), what: "dimension report, for programs", ...plain },
-    {
-      ...{ path: "dimensions.md", what: "dimension report, for people", ...plain },
-      content: reportMarkdown(report, spec, [...new Set(held.map(({ file }) => file))]),
-    },
-    {
-      path: "checks.json",
-      content: jsonLines({ order, fingerprint, checks }),
-      what: "what the checks found",
-      ...plain,
-    },
-  ];
-  const listed = [...made, ...files]
-    .sort((a, b) => (a.path < b.path ? -1 : 1))
-    .map((file) => ({
-      ...{
-        path: file.path,
-        what: file.what,
-        bytes: Buffer.byteLength(file.content),
-        sha256: sha256(file.content),
-      },
-      ...{ fingerprint: file.fingerprint, readBack: file.readBack },
-    }));
-  const manifest = {
-    order,
-    revision: spec.revision,
-    design,
-    strings,
-    hand,
-    fingerprint,
-    held,
-    files: listed,
-  };
-  return [
-    ...files,
-    { path: "manifest.json", content: jsonLines(manifest), what: "what is in this pack", ...plain },
-  ];
-}
-
-function sha256(content: string | Uint8Array): string {
-  return createHash("sha256").update(content).digest("hex");
 }

@@ -97,6 +97,10 @@ const machineKinds = "bandsaw, shaper, router, laser, cnc-router, printer";
 const shop = record({
   shop: word("the shop's name, that of its file"),
   title: line("what it is, in one line"),
+  units: oneOf(
+    ["mm", "inch"],
+    "inch: reports have lengths in inches beside mm, to the nearest 1/64",
+  ).optional(),
   machines: z.array(
     z.discriminatedUnion("kind", [bandsaw, shaper, router, laser, cnc, printer], { error: machineKinds }),
     {
