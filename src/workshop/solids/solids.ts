@@ -3,6 +3,7 @@ import { bodySolidFile } from "./body-solid.ts";
 import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
+import { jigFiles } from "./jigs.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
 import { tailpieceSolidFile } from "./tailpiece-solid.ts";
@@ -13,6 +14,7 @@ const makers: readonly SolidFiles[] = [
   wingSolidFiles,
   bodySolidFile,
   gaugeFiles,
+  jigFiles,
 ];
 
 /** Every solid that a pack of this model holds. */
