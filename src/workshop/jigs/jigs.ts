@@ -1,12 +1,14 @@
 import type { Model } from "../model.ts";
 import { boardJigs } from "./board-jigs.ts";
+import { drillJigs } from "./drill-jigs.ts";
+import { fretJigs } from "./fret-jigs.ts";
 import type { Jig } from "./jig.ts";
 import { type PrintRules, printRules } from "./print-rules.ts";
 import { stringJigs } from "./string-jigs.ts";
 import { wingJigs } from "./wing-jigs.ts";
 
 const makers: readonly ((model: Model, rules: PrintRules) => readonly Jig[])[] = [
-  ...[boardJigs, stringJigs, wingJigs],
+  ...[boardJigs, fretJigs, stringJigs, drillJigs, wingJigs],
 ];
 
 /** Every printed jig of an order beside the neck's gauges; `none` where the shop has no printer that could make them. */

@@ -40,13 +40,10 @@ export function letteredBelow(jig: Solid, { lines, x, y }: Omit<Lettering, "z">)
   return { kind: "cut", from: jig, by: [{ kind: "place", solid: text, frame: { ...fromBelow, origin } }] };
 }
 
-/** What is lettered on a piece of a jig beside its name: which one it is of how many. */
-export function pieceLine({
-  number,
-  of,
-}: {
-  readonly number: number;
-  readonly of: number;
-}): readonly string[] {
-  return of === 1 ? [] : [`${number}/${of}`];
+/** Lines of text with what a piece is lettered beside them, at the end of the last: which one it is of how many; nothing on a jig in one piece. */
+export function pieceLines(
+  lines: readonly string[],
+  { number, of }: { readonly number: number; readonly of: number },
+): readonly string[] {
+  return of === 1 ? lines : [...lines.slice(0, -1), `${lines.at(-1) ?? ""} ${number}/${of}`];
 }
