@@ -1,5 +1,6 @@
 import type { Model } from "../model.ts";
 import { boardJigs } from "./board-jigs.ts";
+import { caulJigs } from "./caul-jigs.ts";
 import { drillJigs } from "./drill-jigs.ts";
 import { fretJigs } from "./fret-jigs.ts";
 import type { Jig } from "./jig.ts";
@@ -8,7 +9,7 @@ import { stringJigs } from "./string-jigs.ts";
 import { wingJigs } from "./wing-jigs.ts";
 
 const makers: readonly ((model: Model, rules: PrintRules) => readonly Jig[])[] = [
-  ...[boardJigs, fretJigs, stringJigs, drillJigs, wingJigs],
+  ...[boardJigs, fretJigs, stringJigs, drillJigs, wingJigs, caulJigs],
 ];
 
 /** Every printed jig of an order beside the neck's gauges; `none` where the shop has no printer that could make them. */
