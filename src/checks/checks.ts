@@ -17,6 +17,8 @@ import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { recessReach } from "./recess-reach.ts";
+import { recessWall } from "./recess-wall.ts";
 import { restChinClear, restChinGrip } from "./rest-chin.ts";
 import { endpinWall, restWall } from "./rest-wall.ts";
 import { rodWall } from "./rod-wall.ts";
@@ -69,6 +71,7 @@ export const checks: readonly Check[] = [
   sawLine("plan"),
   sawLine("side"),
   wingPin,
+  ...[recessWall, recessReach],
   stringsClear,
   ...[restChinClear, restChinGrip, restWall, endpinWall],
   ...guidedChecks,

@@ -4,8 +4,10 @@ import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
+import { coverPart } from "../drawing/flat/recess-flats.ts";
 import { titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
+import { assemblySheets } from "../drawing/sheet/assembly/assembly-sheets.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
@@ -20,6 +22,7 @@ import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import { assembled } from "../workshop/assembly/assembled.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
+import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
 import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
@@ -40,7 +43,7 @@ export type Pack = {
 };
 
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
-export const partNames: readonly string[] = [...new Set(flatFiles.map(({ part }) => part))];
+export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
 /** What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. */
 export type Means = {
@@ -84,8 +87,24 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
   for (const file of solids.filter(free)) made.push(...solidPackFiles(file, meshOf(file)));
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
-    made.push(...assemblyPackFiles(pieces.map((file) => ({ file, mesh: meshOf(file) }))));
+    made.push(...assemblyFiles(model, pieces, meshOf, store, found));
   return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
+}
+
+/** The assembled instrument as solids, and its sheets. */
+function assemblyFiles(
+  model: Model,
+  pieces: readonly SolidFile[],
+  meshOf: ReturnType<typeof meshedOnce>,
+  store: Store,
+  found: readonly Finding[],
+): PackFile[] {
+  const parts = pieces.map((file) => ({ file, mesh: meshOf(file) }));
+  const sheets = assemblySheets(
+    model,
+    parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
+  );
+  return [...assemblyPackFiles(parts), ...sheets.map((file) => sheetPackFile(file, model, store, found))];
 }
 
 /** What the checks of the assembled instrument find in the meshes that are written. */
