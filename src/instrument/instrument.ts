@@ -32,6 +32,7 @@ import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type NutMade, nutGetters } from "./nut/nut.ts";
 import { type Recesses, recessGetters } from "./recess/recesses.ts";
+import { type Rests, restGetters } from "./rest/rests.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
@@ -55,6 +56,7 @@ export type Instrument = Head &
   Bow &
   Joinery &
   Clear &
+  Rests &
   RodsAndPins &
   Recesses & {
     readonly core: CoreFrame;
@@ -191,6 +193,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...wireGetters(spec, store),
     ...bowGetters(spec, store, () => own),
     ...clearGetters(spec, store, () => own),
+    ...restGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {

@@ -1,3 +1,4 @@
+import { restsDerived } from "./rests-derived.ts";
 import { type Side, sides } from "./side.ts";
 
 /** A dimension that is worked out and can't be set: the form of its name, and the settable ones to change instead. */
@@ -146,6 +147,14 @@ export const derived: readonly Derived[] = [
     form: /^(wing\.(bass|treble)|body)\.strings$/,
     from: ["wing.SIDE.cant", "wing.SIDE.drop", "body.drop", "core.slope", "bridge.spread"],
   },
+  {
+    form: /^fixture\.wing-(bass|treble)-router\.offset$/,
+    from: ["the shop's cutters and guides", "the order's fixtures"],
+  },
+  {
+    form: /^virtual-cut\.wing-(bass|treble)-router$/,
+    from: ["the shop's machines, cutters and guides", "the wing's outline"],
+  },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
   { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },
@@ -195,6 +204,7 @@ export const derived: readonly Derived[] = [
     form: /^(mass\.total|balance\.[xyz])$/,
     from: ["the design's woods and hardware", "core.depth", "core.width", "head.thickness"],
   },
+  ...restsDerived,
   {
     form: /^balance\.(moment|hold)$/,
     from: ["hold.x", "the design's woods and hardware", "head.thickness"],
