@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { findings } from "../../../src/checks/checks.ts";
 import { recessReach } from "../../../src/checks/recess-reach.ts";
 import { recessWall } from "../../../src/checks/recess-wall.ts";
+import { flatsOf } from "../../../src/drawing/flat/flats.ts";
 import { type Kernel, loadKernel } from "../../../src/geometry/kernel.ts";
 import { signedArea } from "../../../src/geometry/measure.ts";
 import { rectangle } from "../../../src/geometry/rectangle.ts";
@@ -107,6 +108,54 @@ describe("a recess for a box", () => {
     expect(bass.at.y).toBeCloseTo(-treble.at.y, 6);
     expect(bass.thread!.way).toBe(-treble.thread!.way);
     expect(signedArea(bass.path)).toBeCloseTo(signedArea(treble.path), 9);
+  });
+});
+
+describe("a recess of an outline of its own, from the front", () => {
+  const outline = (corner: string) => {
+    const edges = [
+      ["a", "0.8, 0.2"],
+      ["b", "0.8, 0.8"],
+      ["c", "0.2, 0.8"],
+      ["d", "0.2, 0.2"],
+    ].map(([id, to]) => `{ id: ${id}, to: [${to}], corner: ${corner} }`);
+    const face = `{ frame: { along: core.width, out: core.width }, edges: [${edges.join(", ")}], holes: [{ id: s, at: [0.14, 0.5], size: 2.5 mm }] }`;
+    const from = "{ id: volume, in: wing-treble, from: back, at: [0.5714, 0.6], holds: volume-control,";
+    const to = `{ id: volume, in: wing-treble, from: front, at: [0.5714, 0.55], holds: { face: ${face}, depth: 8 mm },`;
+    return { ...specWith(from, to), bores: [] };
+  };
+
+  it("has the outline's own area, a ledge round it, a screw where the face says, and stands on the wing's own drawing", () => {
+    const spec = outline("4 mm");
+    const [side, round] = [0.6 * 46, (4 - Math.PI) * 16];
+    const recess = madeRecesses(made(spec)).find(({ id }) => id === "volume")!;
+    expect(signedArea(recess.path)).toBeCloseTo(side ** 2 - round, 6);
+    expect(signedArea(recess.cover!.ledge)).toBeCloseTo((side + 10) ** 2 - (4 - Math.PI) * 81, 3);
+    expect(recess.depth).toBe(10);
+    expect(recess.cover!.screws[0]!.x).toBeCloseTo(recess.at.x - 0.36 * 46, 6);
+    const own = modelOf(spec, store);
+    const shapes = (name: string) =>
+      flatsOf(spec)
+        .find((file) => file.name === name)
+        ?.of(own, store).value.shapes;
+    expect(shapes("wing-treble")!.map(({ layer }) => layer)).toEqual(
+      expect.arrayContaining(["RECESS-2_00", "RECESS-10_00", "BORE-1_60"]),
+    );
+    expect(shapes("wing-treble-back")).toBeUndefined();
+    expect(
+      shapes("wing-bass")!
+        .map(({ layer }) => layer)
+        .join(),
+    ).not.toContain("RECESS");
+  });
+
+  it("is told where an inside corner is tighter than its cutter, or has no room", () => {
+    const [tight] = problemsOf(outline("2 mm"));
+    expect(tight!.found).toBe("an inside corner of 2 mm in recess volume");
+    expect(tight!.hint).toContain("round the corner");
+    const [none] = problemsOf(outline("30 mm"));
+    expect(none!.found).toMatch(/recess volume's edge . has no room for its corner/);
+    expect(none!.position.file).toBe("sedge.yaml");
   });
 });
 
