@@ -35,7 +35,8 @@ export function sunkenShapes(
     shapes: [...cut, ...axes, ...drilled.filter(isSquare).map(squareBore)],
     notes: named.map((pocket) => {
       const shaft = pockets.some(({ id }) => id === `${pocket.id}-shaft`);
-      return noteIn(pocket.path, pocket.id.toUpperCase(), shaft);
+      const ledge = pockets.find(({ id }) => id === `${pocket.id}-ledge`);
+      return noteOf((shaft ? (ledge ?? pocket) : pocket).path, pocket.id.toUpperCase(), shaft);
     }),
   };
 }
@@ -48,10 +49,10 @@ function squareBore({ from, diameter }: Drilled): Shape {
   return { layer: layers.bore(diameter), path: circle({ x: from.x, y: from.y }, diameter / 2) };
 }
 
-/** In the middle of what it names, or, where a shaft's hole is there, beside that. */
-function noteIn(path: Path, text: string, beside: boolean): Note {
+/** In the middle of what it names, or, where a shaft's hole is there, over it. */
+function noteOf(path: Path, text: string, over: boolean): Note {
   const { minX, maxX, minY, maxY } = extentsOf([path])!;
-  const y = beside ? maxY - 1 - letterHeight : (minY + maxY - letterHeight) / 2;
+  const y = over ? maxY + 1.5 : (minY + maxY - letterHeight) / 2;
   return { text, x: (minX + maxX) / 2, y, height: letterHeight, turn: 0, align: "center" };
 }
 
