@@ -11,6 +11,7 @@ import { assembledMeshes, meshedOnce } from "../../src/pack/meshed-once.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { measured, type Standing, standing } from "../../src/workshop/assembly/assembled.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
+import { bare } from "../forced.ts";
 import { everyCount, frettedSpec, specOf } from "../samples.ts";
 
 let kernel: Kernel;
@@ -79,7 +80,8 @@ describe("the assembled instrument", () => {
       const { fits } = stands.all;
       const winged = stands.model.spec.wings !== null;
       // Every two of its parts, but for what lies in a cradle.
-      const parts = winged ? 7 : 6;
+      const covers = stands.model.spec.recesses.map(({ id, in: part }) => `cover-${id} ${part}`);
+      const parts = (winged ? 7 : 6) + covers.length;
       const among = fits.filter(({ first }) => !first.startsWith("string."));
       expect(among).toHaveLength((parts * (parts - 1)) / 2);
       expect(fits.filter(({ first }) => first.startsWith("string."))).toHaveLength(count * (parts - 3));
@@ -92,6 +94,7 @@ describe("the assembled instrument", () => {
           ...(winged
             ? ["neck bridge", "neck wing-bass", "neck wing-treble"]
             : ["neck body", "pickup bridge"]),
+          ...covers,
         ].sort(),
       );
     },
@@ -117,8 +120,8 @@ describe("a planted fault in the assembly", () => {
   let sedge: Put;
   let thrift: Put;
   beforeAll(() => {
-    sedge = put(specOf("sedge", 5));
-    thrift = put(specOf("thrift", 5));
+    sedge = put(bare(specOf("sedge", 5)));
+    thrift = put(bare(specOf("thrift", 5)));
   });
 
   it.each<[string, string, (at: Vec3) => Vec3, string]>([

@@ -5,14 +5,14 @@ import { instrument } from "../../src/instrument/instrument.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
-import { forced, movesIn } from "../forced.ts";
+import { bare, forced, movesIn } from "../forced.ts";
 import { everyCount, specOf } from "../samples.ts";
 
 /** One store for all: what a changed number leaves as it was is answered and not worked out again. */
 const store = memoryStore();
 const problemsOf = (spec: Spec) => contradictions(spec, instrument(spec, store));
-const saddle = specOf("mallow", 5);
-const cradle = specOf("thrift", 6);
+const saddle = bare(specOf("mallow", 5));
+const cradle = bare(specOf("thrift", 6));
 
 /** A cradle as long and wide as its dimensions say, for specs whose values were forced past the design's measures. */
 function cradled(values: Record<string, number>): Spec {

@@ -93,7 +93,8 @@ describe("wings as solids", () => {
         expect(distance).toBeLessThan(0.01);
         expect(angle).toBeLessThan(0.01);
         // The eased edges end at the joint, so its corners lack a little.
-        expect(mating.area / joint.area).toBeGreaterThan(0.99);
+        // So does the bore of a wire that comes through it.
+        expect(mating.area / joint.area).toBeGreaterThan(0.985);
         expect(mating.area / joint.area).toBeLessThan(1.0005);
       }
     },

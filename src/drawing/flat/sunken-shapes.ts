@@ -1,6 +1,7 @@
 import { circle } from "../../geometry/circle.ts";
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
+import { windingsOf } from "../../geometry/winding-at.ts";
 import { alongBore, type Drilled } from "../../instrument/drilled.ts";
 import type { Pocket } from "../../instrument/pocket.ts";
 import { layers, letterHeight, lineBetween, type Note, type Shape } from "./flat.ts";
@@ -34,8 +35,12 @@ export function sunkenShapes(
   return {
     shapes: [...cut, ...axes, ...drilled.filter(isSquare).map(squareBore)],
     notes: named.map((pocket) => {
-      const shaft = pockets.some(({ id }) => id === `${pocket.id}-shaft`);
-      return noteIn(pocket.path, pocket.id.toUpperCase(), shaft);
+      const inside = windingsOf([pocket.path]);
+      const shaft =
+        pockets.some(({ id }) => id === `${pocket.id}-shaft`) ||
+        drilled.some((bore) => isSquare(bore) && inside(bore.from) !== 0);
+      const ledge = pockets.find(({ id }) => id === `${pocket.id}-ledge`);
+      return noteOf((shaft ? (ledge ?? pocket) : pocket).path, pocket.id.toUpperCase(), shaft);
     }),
   };
 }
@@ -48,10 +53,10 @@ function squareBore({ from, diameter }: Drilled): Shape {
   return { layer: layers.bore(diameter), path: circle({ x: from.x, y: from.y }, diameter / 2) };
 }
 
-/** In the middle of what it names, or, where a shaft's hole is there, beside that. */
-function noteIn(path: Path, text: string, beside: boolean): Note {
+/** In the middle of what it names, or, where a hole goes on from there, over it. */
+function noteOf(path: Path, text: string, over: boolean): Note {
   const { minX, maxX, minY, maxY } = extentsOf([path])!;
-  const y = beside ? maxY - 1 - letterHeight : (minY + maxY - letterHeight) / 2;
+  const y = over ? maxY + 1.5 : (minY + maxY - letterHeight) / 2;
   return { text, x: (minX + maxX) / 2, y, height: letterHeight, turn: 0, align: "center" };
 }
 

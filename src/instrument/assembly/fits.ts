@@ -24,7 +24,6 @@ function meetings(spec: Spec): Fit[] {
       return { kind: "let-in", first: `cover-${id}`, second: part, clearance, floor: true };
     });
   return [
-    ...covers,
     ...[joint("neck", "fingerboard"), joint("neck", "nut"), joint("nut", "fingerboard")],
     // Over a cradle the bridge stands on the pickup, whose top lies flush with the core.
     ...(cradled ? [joint("pickup", "bridge")] : [joint("neck", "bridge")]),
@@ -38,6 +37,7 @@ function meetings(spec: Spec): Fit[] {
             floor: spec.body.core !== "through",
           },
         ]),
+    ...covers,
   ];
 }
 

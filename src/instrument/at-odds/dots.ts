@@ -1,5 +1,4 @@
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import type { Dot, SideDot } from "../fingerboard/dots.ts";
 import { boardWidth } from "../fingerboard/taper.ts";
 import type { Instrument } from "../instrument.ts";
@@ -113,9 +112,7 @@ function inInlay(
 ): Contradiction[] {
   return inlays.flatMap((inlay) => {
     if (inlay.kind !== "ok") return [];
-    const nearest = nearestPlace(inlay.design, at);
-    const away = nearest.kind === "ok" && whereabouts(inlay.design, at) === "outside" ? nearest.distance : 0;
-    const wood = away - size / 2;
+    const wood = Math.max(0, -depthIn(inlay.design, at)) - size / 2;
     return unless(wood >= round, ["dot.size", "inlay.length"], {
       place: `inlay.${inlay.id}`,
       found:

@@ -1,7 +1,6 @@
 import { extentsOf } from "../../geometry/measure.ts";
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
-import type { Point } from "../../geometry/point.ts";
+import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
+import { pathsApart } from "../../geometry/path-measures/paths-apart.ts";
 import { rectangleOf } from "../../geometry/rectangle.ts";
 import type { Inlay, MadeInlay } from "../fingerboard/inlay.ts";
 import { placesOn } from "../fingerboard/places-on.ts";
@@ -52,11 +51,7 @@ function unmade(inlay: Exclude<Inlay, MadeInlay>, cutter: number): Contradiction
 function nearEdge({ id, design }: MadeInlay, { board }: Instrument): Contradiction[] {
   if (board.kind !== "ok") return [];
   const { path } = board;
-  const woodAt = (place: Point) => {
-    const nearest = nearestPlace(path, place);
-    const away = nearest.kind === "ok" ? nearest.distance : 0;
-    return whereabouts(path, place) === "inside" ? away : -away;
-  };
+  const woodAt = depthsIn(path);
   // A board is convex, so a box whose corners are far enough inside has nothing nearer.
   const box = rectangleOf(extentsOf([design])!).points;
   if (box.every((corner) => woodAt(corner) >= atEdge)) return [];
@@ -98,7 +93,7 @@ function inSlots({ id, design }: MadeInlay, { fretSlots }: Instrument): Contradi
 function inEachOther(inlays: readonly MadeInlay[]): Contradiction[] {
   return inlays.flatMap((inlay, i) =>
     inlays.slice(0, i).flatMap((other) => {
-      const wood = Math.min(apart(inlay, other), apart(other, inlay));
+      const wood = pathsApart(inlay.design, other.design);
       return unless(wood >= between, sizes, {
         place: `inlay.${inlay.id}`,
         found:
@@ -108,17 +103,6 @@ function inEachOther(inlays: readonly MadeInlay[]): Contradiction[] {
         allowed: `at least ${mm(between)}`,
         hint: `move inlay ${inlay.id} or ${other.id}, or make one smaller`,
       });
-    }),
-  );
-}
-
-/** How far the places on one inlay's outline lie outside the other's at least, mm; negative where one lies inside. */
-function apart({ design }: MadeInlay, { design: other }: MadeInlay): number {
-  return Math.min(
-    ...placesOn(design).map((place) => {
-      const nearest = nearestPlace(other, place);
-      const away = nearest.kind === "ok" ? nearest.distance : 0;
-      return whereabouts(other, place) === "outside" ? away : -away;
     }),
   );
 }

@@ -1,5 +1,4 @@
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import { type Look, mm, unless } from "./at-odds.ts";
 
 /** Holes of the bridge that leave it, or leave too little wood round them. */
@@ -7,8 +6,7 @@ export const holesAtOdds: Look = (of, { bridge }) => {
   if (bridge.kind !== "ok") return [];
   const least = of("bridge.wall");
   return bridge.holes.flatMap(({ id, size, at }) => {
-    const nearest = nearestPlace(bridge.cut, at);
-    const away = nearest.kind === "ok" && whereabouts(bridge.cut, at) === "inside" ? nearest.distance : 0;
+    const away = Math.max(0, depthIn(bridge.cut, at));
     const wood = away - size / 2;
     return unless(wood >= least, ["bridge.arch", "bridge.wall"], {
       place: `bridge.${id}`,

@@ -27,9 +27,8 @@ export const recessesAtOdds: Look = (of, made) => {
       },
     ];
   });
-  if (lost.length + astray.length > 0) return [...lost, ...astray];
   const least = made.recessWallLeast;
-  return made.recessWalls.flatMap(({ left, between, ids, mend, of: place }) =>
+  const thin = made.recessWalls.flatMap(({ left, between, ids, mend, of: place }) =>
     unless(left >= least, [...ids, ...made.recessIds], {
       place,
       found:
@@ -40,6 +39,7 @@ export const recessesAtOdds: Look = (of, made) => {
       hint: mend,
     }),
   );
+  return [...thin, ...lost, ...astray];
 };
 
 function told(recess: Exclude<Recess, { readonly kind: "ok" }>, of: (id: string) => number): Contradiction {

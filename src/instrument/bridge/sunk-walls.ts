@@ -1,7 +1,6 @@
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import { pathsApart } from "../../geometry/path-measures/paths-apart.ts";
 import { step } from "../../step/step.ts";
 import { type CoreFrame, frontAt } from "../core/frame.ts";
 import { coreAxes, fromCore } from "../core/from-core.ts";
@@ -101,7 +100,7 @@ function to({ core, wall }: SunkWallsInput, sunk: Sunk, { what, path, depth, mov
   const moved = move.at + ((ahead ? -1 : 1) * by * along) / move.share;
   return [
     {
-      ...{ left: apart(sunk.path, laid), between: `${named(sunk)} and ${what}` },
+      ...{ left: pathsApart(sunk.path, laid, far), between: `${named(sunk)} and ${what}` },
       ids: [sunk.kind === "cradle" ? "cradle.length" : "bridge.foot.thickness", move.id],
       mend: [...shorter(sunk, by), moved > move.at ? raiseTo(move.id, moved) : lowerTo(move.id, moved)].join(
         " or ",
@@ -112,23 +111,3 @@ function to({ core, wall }: SunkWallsInput, sunk: Sunk, { what, path, depth, mov
 
 /** Boxes farther apart than this, mm, are far enough to go by: it is in nobody's way, and `check` asks it of every order. */
 const far = 20;
-
-/**
- * How far two outlines are apart, mm; where they overlap, how far a place of one lies in the other, negative. Of two that are far apart,
- * how far their boxes are, which is no more.
- */
-function apart(a: Path, b: Path): number {
-  const [p, q] = [extentsOf([a])!, extentsOf([b])!];
-  const boxes = Math.hypot(
-    Math.max(0, p.minX - q.maxX, q.minX - p.maxX),
-    Math.max(0, p.minY - q.maxY, q.minY - p.maxY),
-  );
-  if (boxes > far) return boxes;
-  const reach = (of: Path, to: Path) =>
-    placesOn(of).map((place) => {
-      const nearest = nearestPlace(to, place);
-      const distance = nearest.kind === "ok" ? nearest.distance : Number.POSITIVE_INFINITY;
-      return whereabouts(to, place) === "inside" ? -distance : distance;
-    });
-  return Math.min(...reach(a, b), ...reach(b, a));
-}

@@ -1,5 +1,4 @@
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import { type Frame, fromFrame, upright } from "../../geometry/solid/frame.ts";
 import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
@@ -73,11 +72,10 @@ function own(frame: Frame, place: Vec3): Vec3 {
 
 /** How far a place lies outside of what is sunk, mm; in it, how far it would have to go, negative. */
 function outside({ path, depth }: Prism, { x, y, z }: Vec3): number {
-  const nearest = nearestPlace(path, { x, y });
-  if (nearest.kind !== "ok") return Number.NaN;
+  const within = depthIn(path, { x, y });
   const under = -depth - z;
-  if (whereabouts(path, { x, y }) === "inside") return under > 0 ? under : Math.max(under, -nearest.distance);
-  return Math.hypot(nearest.distance, Math.max(0, under));
+  if (within > 0) return under > 0 ? under : Math.max(under, -within);
+  return Math.hypot(within, Math.max(0, under));
 }
 
 /** A pin's hole from the front, as wide as it is, from the core's side to its bottom; and how high its top lies, mm. */

@@ -1,7 +1,6 @@
 import { circle } from "../../geometry/circle.ts";
 import type { Path } from "../../geometry/path.ts";
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import { step } from "../../step/step.ts";
 import { greatest, lowerTo, raiseTo, type Wall } from "../wall.ts";
 import type { Obstacle } from "./obstacles.ts";
@@ -27,10 +26,7 @@ export const pinWalls = step("neck.pin-walls", 1, (given: PinWallsInput): readon
 
 /** A hole's wood to an outline that it must not come near: from inside it there is none. */
 function woodTo(path: Path, { x, y, diameter }: Pin): number {
-  const nearest = nearestPlace(path, { x, y });
-  if (nearest.kind !== "ok") return Number.NaN;
-  const away = whereabouts(path, { x, y }) === "outside" ? nearest.distance : -nearest.distance;
-  return away - diameter / 2;
+  return -depthIn(path, { x, y }) - diameter / 2;
 }
 
 function wasteWalls({ profile, allowance, obstacles, wall }: PinWallsInput, pin: Pin): Wall[] {

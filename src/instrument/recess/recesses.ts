@@ -18,7 +18,7 @@ import { type MadeRecess, type Recess, type RecessSizes, recessMade } from "./re
 import { type ThreadHole, threadHole } from "./threads.ts";
 import { type RecessWall, recessWalls, type SunkRecess } from "./walls.ts";
 
-/** The recesses of an instrument, their covers and their wires' bores, worked out when asked for; mm. All but `recesses` throw where one of these can't be made. */
+/** The recesses of an instrument, their covers and their wires' bores, worked out when asked for; mm. All but these throw where a recess can't be made, and what a part takes where a bore misses its recess. */
 export type Recesses = {
   readonly recesses: readonly Recess[];
   readonly wireBores: readonly WireBore[];
@@ -101,9 +101,12 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
     recessWalls: () =>
       there().flatMap((part) => {
         const recesses = madeRecesses(own()).filter((recess) => recess.part === part);
-        const bores = madeBores(own()).flatMap(({ drilled, between }) =>
-          drilled.filter((one) => one.part === part).map(({ bore }) => ({ bore, between })),
-        );
+        const bores = own().wireBores.flatMap((one) => {
+          // One that misses its recess is told by itself.
+          if (one.kind !== "ok") return [];
+          const { drilled, between } = one;
+          return drilled.filter((one) => one.part === part).map(({ bore }) => ({ bore, between }));
+        });
         if (recesses.length === 0 && bores.length === 0) return [];
         const { ground } = parts[part];
         const sunk = recesses.map((recess) => sunkOf(recess, ground, spec, own().threadHoles[recess.id]));

@@ -1,6 +1,5 @@
 import type { Path } from "../../geometry/path.ts";
-import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
-import { whereabouts } from "../../geometry/path-measures/winding.ts";
+import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import { between, dot } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { lowerTo, type Wall } from "../wall.ts";
@@ -105,9 +104,7 @@ function leastToEdge(
     const { normal } = place.joint;
     const point = { x: from.x + deep * normal.x, y: from.y + deep * normal.y, z: from.z + deep * normal.z };
     const flat = { x: dot(point, place.frame.u), y: sign(input.side) * dot(point, place.frame.v) };
-    const nearest = nearestPlace(cut, flat);
-    const away = nearest.kind === "ok" ? nearest.distance : 0;
-    return whereabouts(path, flat) === "inside" ? away : -away;
+    return depthIn(path, flat, cut);
   });
   return Math.min(...distances) - pin.diameter / 2;
 }
