@@ -8,6 +8,7 @@ import { bridgeResultant } from "./bridge-resultant.ts";
 import { bridgeShear } from "./bridge-shear.ts";
 import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
+import { coreJoinery } from "./core-joinery.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
@@ -57,6 +58,7 @@ export const checks: readonly Check[] = [
   rodWall,
   pinClear,
   bridgeSunk,
+  coreJoinery,
   blankStock,
   boardBlankStock,
   sawMissing,

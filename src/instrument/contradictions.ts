@@ -9,6 +9,7 @@ import { dotsAtOdds } from "./at-odds/dots.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
 import { inlaysAtOdds } from "./at-odds/inlays.ts";
+import { joineryAtOdds } from "./at-odds/joinery.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
@@ -44,7 +45,8 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds, bodyAtOdds, besideStringsAtOdds, bowAtOdds, restsAtOdds],
+  ...[wingsAtOdds, rodWallsAtOdds, joineryAtOdds, pinWallsAtOdds, bodyAtOdds],
+  ...[besideStringsAtOdds, bowAtOdds, restsAtOdds],
 ];
 
 /**

@@ -20,6 +20,7 @@ import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
 import { boardTaper, type Taper } from "./fingerboard/taper.ts";
 import { type Head, headGetters } from "./head/head.ts";
 import { neckBlank } from "./neck/blank.ts";
+import { type Joinery, joineryGetters } from "./neck/joinery.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
@@ -51,6 +52,7 @@ export type Instrument = Head &
   NutMade &
   Wires &
   Bow &
+  Joinery &
   Clear &
   Rests &
   RodsAndPins & {
@@ -207,6 +209,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
       solidInput(spec, {
         ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
         ...{ rods: own.neckRods, pins: own.neckPins },
+        ...{ wingPins: own.wingPinHoles, pockets: own.corePockets },
       }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
@@ -228,6 +231,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     },
     ...rodAndPinGetters(spec, store, () => own),
     bridge: () => store.answer(bridgeOutline, bridgeInput(store, spec.bridgeFace, own.crownFace)).value,
+    ...joineryGetters(spec, store, () => own),
   });
   return own;
 }

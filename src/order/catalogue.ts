@@ -1,5 +1,6 @@
 import { bodySettables } from "./body-settables.ts";
 import { neckSettables } from "./neck-settables.ts";
+import { recessSettables } from "./recess-settables.ts";
 import { restSettables } from "./rest-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
@@ -100,6 +101,7 @@ export const catalogue: readonly Settable[] = [
   ...wingSettables,
   ...bodySettables,
   ...restSettables,
+  ...recessSettables,
   settable(
     "instrument",
     "length",

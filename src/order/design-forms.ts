@@ -19,6 +19,7 @@ export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<s
     "wings.bass": design.wings?.bass,
     "wings.treble": design.wings?.treble,
     body,
+    recesses: design.recesses,
     "body.core.recess": typeof body?.core === "object" ? body.core.recess : undefined,
     "body.corners.four": typeof body?.corners === "object" ? body.corners.four : undefined,
     "rests.chin": design.rests?.chin,

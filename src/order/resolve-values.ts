@@ -162,6 +162,7 @@ const wanted: { readonly [feature in Feature]: string } = {
   wings: "choose a winged design",
   body: "choose a design whose body is in one piece",
   "body-recess": "give the design's body a recess for the core",
+  recesses: "add recesses to the design",
   "body-corners": "give the design's body four corners",
   "chin-rest": "give the design a chin rest",
   "chin-clamp": "give the design's chin rest a clamp",

@@ -9,6 +9,7 @@ export type Feature =
   | "cradle"
   | "saddle"
   | "wings"
+  | "recesses"
   | BodyFeature
   | RestFeature;
 

@@ -52,6 +52,10 @@ export const stringSideSettables: readonly Settable[] = [
   tailpieceLength("tailpiece.hole", "Diameter of a string's hole through the tailpiece"),
   tailpieceLength("tailpiece.hole.at", "A string's hole behind its exit, centre to exit"),
   tailpieceLength("tailpiece.wall", "Least wood between two string holes, or between a hole and an edge"),
+  tailpieceLength(
+    "tailpiece.post.depth",
+    "Depth of the holes for the tailpiece's posts, from the core's front",
+  ),
   tailpieceLength("tailpiece.clear", "Least gap between the tailpiece and the core's front under it"),
   settable(
     "bridge",

@@ -24,13 +24,13 @@ export function massDimensions({ values, wings, body, strings }: Spec): Dimensio
     ...[...own, ...rods].flatMap(({ name, part }) => partDimensions(name, part)),
     ...strings.map(({ name }) =>
       light(
-        mass("strings", `string.${name}.mass`, `${name}: mass from head to tailpiece`, (model) =>
-          pieceNamed(model, `string-${name}`),
-        ),
+        mass("strings", `string.${name}.mass`, `${name}: mass from head to tailpiece`, ({ masses }) => {
+          return masses.strings.find((piece) => piece.name === `string-${name}`)!.mass;
+        }),
       ),
     ),
     mass(whole, "hardware.mass", "Mass of what the design screws on (default, confirm)", ({ masses }) =>
-      masses.pieces.reduce((sum, piece) => sum + (piece.kind === "hardware" ? piece.mass : 0), 0),
+      masses.hardware.reduce((sum, piece) => sum + piece.mass, 0),
     ),
     ...balance,
   ];
@@ -52,10 +52,6 @@ function partDimensions(name: string, part: string): Dimension[] {
       ...{ of: (model) => found(model).volume / 1000 },
     },
   ];
-}
-
-function pieceNamed({ masses }: Model, name: string): number {
-  return masses.pieces.find((piece) => piece.name === name)!.mass;
 }
 
 const middle = (axis: "x" | "y" | "z", where: string): Dimension => ({

@@ -71,8 +71,11 @@ function woodOf(model: Model, name: string): string {
   return name === "rods" ? own.rod : name === "body" ? own.body! : own.wings!;
 }
 
+/** What a test looks at, and what it plants its faults in. */
+type Weighing = Pick<Masses, "parts" | "pieces" | "whole" | "moment">;
+
 /** Everything about an instrument's masses that meshes and the file of woods tell otherwise. */
-function faults(model: Model, masses: Masses, measures: Meshed): string[] {
+function faults(model: Model, masses: Weighing, measures: Meshed): string[] {
   const found: string[] = [];
   for (const [name, { volume, centre }] of measures) {
     const part = masses.parts.find((one) => one.name === name);
@@ -260,7 +263,7 @@ describe("a planted fault in the masses", () => {
   function with1(
     name: string,
     change: (part: Masses["parts"][number]) => Masses["parts"][number] | undefined,
-  ): Masses {
+  ): Weighing {
     const { parts, pieces, moment } = model.masses;
     const changed = parts.flatMap((part) => (part.name === name ? (change(part) ?? []) : part));
     const others = pieces.filter(({ kind }) => kind !== "part");

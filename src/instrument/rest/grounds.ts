@@ -3,7 +3,7 @@ import { mirrored } from "../../geometry/mirror.ts";
 import type { Path } from "../../geometry/path.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import { dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-import type { RestPart } from "../../order/rest-part.ts";
+import type { RecessPart } from "../../order/recess-part.ts";
 import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type EdgeProfile, type Spec } from "../../order/spec.ts";
 import { type Bodies, madeBody } from "../body/body.ts";
@@ -23,7 +23,7 @@ export type UnderRests = Wings & Bodies & BridgeOnCore & RodsAndPins & { readonl
 const sharp = { front: 0, back: 0 };
 
 /** The wood of the part that carries something, without what rests take of it themselves. */
-export function groundOf(part: RestPart, spec: Spec, made: UnderRests): Ground {
+export function groundOf(part: RecessPart, spec: Spec, made: UnderRests): Ground {
   if (part === "neck") return neckGround(spec, made);
   return part === "body"
     ? bodyGround(spec, made)

@@ -1,7 +1,8 @@
 import type { Point } from "../../geometry/point.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
-import type { RestPart } from "../../order/rest-part.ts";
-import { dimensionOf, type Spec, type SpecMount } from "../../order/spec.ts";
+import type { RecessPart } from "../../order/recess-part.ts";
+import { dimensionOf, type Spec } from "../../order/spec.ts";
+import type { SpecMount } from "../../order/spec-rests.ts";
 import { type Getters, lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { Clear } from "../clear/clear.ts";
@@ -21,7 +22,7 @@ import { slotPath } from "./slot.ts";
 
 /** A chin rest: its footprint and what bears it, how thick the part's edge is that a clamp grips, and the room that it leaves to strings and tailpiece; mm. */
 export type ChinRest = {
-  readonly on: RestPart;
+  readonly on: RecessPart;
   readonly foot: ChinFoot;
   readonly support: Support;
   readonly edge: number;
@@ -30,13 +31,13 @@ export type ChinRest = {
 };
 
 /** The wood left round one mount or screw of a rest: its place in the design, and the dimension that says how much is wanted. */
-export type MountWall = Wall & { readonly place: string; readonly least: string; readonly part: RestPart };
+export type MountWall = Wall & { readonly place: string; readonly least: string; readonly part: RecessPart };
 
 /** What holds the instrument up. What is told of a chin rest but its foot can't be asked where that has no outline. */
 export type Rests = {
   readonly chinRest: ChinRest | null;
   /** What rests' mounts and screws sink into each part. */
-  readonly restPockets: readonly { readonly part: RestPart; readonly pocket: Pocket }[];
+  readonly restPockets: readonly { readonly part: RecessPart; readonly pocket: Pocket }[];
   readonly mountWalls: readonly MountWall[];
   /** Where each mount's middle leaves its part, in the part's own plane. */
   readonly mountPlaces: readonly { readonly place: string; readonly plane: OwnPlane; readonly at: Vec3 }[];
@@ -96,7 +97,7 @@ export function restGetters(
 }
 
 /** A place that is told along a part and out from it, in that part's own plane, seen from the front; `flip` where a bass wing's runs the other way. */
-function ownPlace(part: RestPart, along: number, out: number, spec: Spec, flip: boolean): Point {
+function ownPlace(part: RecessPart, along: number, out: number, spec: Spec, flip: boolean): Point {
   if (part === "body") return { x: dimensionOf(spec, "body.start") + along, y: out };
   return { x: along, y: flip && part === "wing-bass" ? -out : out };
 }
@@ -197,10 +198,13 @@ function takenBy(mount: SpecMount, spec: Spec): Taken {
   };
 }
 
-function thicknessOf(part: RestPart): string {
+function thicknessOf(part: RecessPart): string {
   return part === "neck" ? "core.depth" : `${part.replace("-", ".")}.thickness`;
 }
 
-function planeOf(on: RestPart, { fronts, core }: Pick<Clear, "fronts"> & Pick<UnderRests, "core">): OwnPlane {
+function planeOf(
+  on: RecessPart,
+  { fronts, core }: Pick<Clear, "fronts"> & Pick<UnderRests, "core">,
+): OwnPlane {
   return fronts.find(({ part }) => part === on)?.plane ?? { kind: "core", core, drop: 0 };
 }

@@ -8,6 +8,7 @@ import { face } from "./face.ts";
 import { body, dots, foot, frets, inlays, wings } from "./features.ts";
 import { hardware } from "./hardware.ts";
 import { quantity } from "./quantity.ts";
+import { recesses } from "./recesses.ts";
 import { record } from "./record.ts";
 import { rests } from "./rests.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
@@ -51,6 +52,7 @@ export const designFile = record({
     rod: madeOf("reinforcing rods"),
     wings: madeOf("wings").optional(),
     body: madeOf("body").optional(),
+    cover: madeOf("covers over recesses").optional(),
   }),
   hardware: hardware.optional(),
   stations: record({
@@ -76,6 +78,7 @@ export const designFile = record({
   wings: wings.optional(),
   body: body.optional(),
   rests: rests.optional(),
+  recesses: recesses.optional(),
 });
 
 /** A design as it is written. */
