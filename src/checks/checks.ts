@@ -16,6 +16,8 @@ import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { recessReach } from "./recess-reach.ts";
+import { recessWall } from "./recess-wall.ts";
 import { restChinClear, restChinGrip } from "./rest-chin.ts";
 import { endpinWall, restWall } from "./rest-wall.ts";
 import { rodWall } from "./rod-wall.ts";
@@ -68,6 +70,7 @@ export const checks: readonly Check[] = [
   sawLine("plan"),
   sawLine("side"),
   wingPin,
+  ...[recessWall, recessReach],
   stringsClear,
   ...[restChinClear, restChinGrip, restWall, endpinWall],
 ];
@@ -81,7 +84,8 @@ export function findings(model: Model, all: readonly Check[] = checks): Finding[
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
+/** A finding with the reason of whoever overruled it, if it refuses and the order does. */
+export function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
   const reason = overrules.find(({ check }) => check === finding.id)?.reason;
   return finding.status === "refuse" && reason !== undefined ? { ...finding, overruled: reason } : finding;
 }

@@ -31,11 +31,13 @@ import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type NutMade, nutGetters } from "./nut/nut.ts";
+import { type Recesses, recessGetters } from "./recess/recesses.ts";
 import { type Rests, restGetters } from "./rest/rests.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type Wires, wireGetters } from "./strings/wires.ts";
+import { nothingSunken } from "./sunken.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 import { type Wings, wingGetters } from "./wing/wings.ts";
@@ -55,7 +57,8 @@ export type Instrument = Head &
   Joinery &
   Clear &
   Rests &
-  RodsAndPins & {
+  RodsAndPins &
+  Recesses & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
     readonly taper: Taper;
@@ -186,6 +189,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
+    ...recessGetters(spec, store, () => own),
     ...wireGetters(spec, store),
     ...bowGetters(spec, store, () => own),
     ...clearGetters(spec, store, () => own),
@@ -210,6 +214,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
         ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
         ...{ rods: own.neckRods, pins: own.neckPins },
         ...{ wingPins: own.wingPinHoles, pockets: own.corePockets },
+        sunken: own.sunken.neck ?? nothingSunken,
       }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),

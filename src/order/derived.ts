@@ -174,8 +174,21 @@ export const derived: readonly Derived[] = [
   { form: /^nut\.blank\.height$/, from: ["string.clearance.nut.high", "nut.allowance"] },
   { form: /^nut\.blank\.thickness$/, from: ["nut.thickness"] },
   {
-    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|body|rods)\.(mass|volume)$/,
+    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|body|rods|cover-[A-Za-z0-9][A-Za-z0-9.-]*)\.(mass|volume)$/,
     from: ["the design's woods", "the part's own sizes", "core.depth"],
+  },
+  {
+    form: /^recess\.[A-Za-z0-9][A-Za-z0-9.-]*\.(depth|wall|through)$/,
+    from: [
+      "the recess in the design",
+      "recess.clearance",
+      "cover.thickness",
+      "what it holds in hardware.yaml",
+    ],
+  },
+  {
+    form: /^bore\.[A-Za-z0-9][A-Za-z0-9.-]*\.(length|wall)$/,
+    from: ["the bore in the design", "the recesses that it joins"],
   },
   { form: /^string\.[A-G][#b]?\d\.mass$/, from: ["the string's mass per length", "string.length"] },
   { form: /^hardware\.mass$/, from: ["the design's hardware"] },

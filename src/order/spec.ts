@@ -128,13 +128,14 @@ export type SpecRecess = {
   readonly cover: boolean;
 };
 
-/** A wire's bore from a recess, or from under the bridge, to another recess: its diameter, and its middle over their floors, mm. */
+/** A wire's bore from a recess, or from under the bridge, to another recess: its diameter, and its middle over the floor that it leads to, and over the one that it leads from where these are in two parts, mm. */
 export type SpecBore = {
   readonly id: string;
   readonly from: string;
   readonly to: string;
   readonly size: number;
   readonly height: number;
+  readonly begins: number;
 };
 
 /** A check that a person overrules, and where the order says so. */

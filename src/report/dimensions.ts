@@ -16,6 +16,7 @@ import { inlayDimensions } from "./inlay-dimensions.ts";
 import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
+import { recessDimensions } from "./recess-dimensions.ts";
 import { restDimensions } from "./rest-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
@@ -30,6 +31,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...tailpieceDimensions(spec),
       ...wingDimensions(spec),
       ...bodyDimensions(spec),
+      ...recessDimensions(spec),
       ...clearDimensions(spec),
     ],
     ...[...bridgeDimensions, ...nutDimensions(spec)],

@@ -25,6 +25,7 @@ const report = z.object({
       ...{ source: z.string(), overruled: z.string().exactOptional() },
     }),
   ),
+  notLookedAt: z.array(z.string()).exactOptional(),
 });
 
 /** A report's text as data, or why it is none; `file` is what to call it. */

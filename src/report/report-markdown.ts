@@ -15,6 +15,7 @@ export function reportMarkdown(report: Report, spec: Spec, held: readonly string
     ...(held.length === 0 ? [] : [`Held back, because a check refuses: ${held.join(", ")}.`]),
     "## Checks",
     checksTable(report.checks),
+    ...(report.notLookedAt === undefined ? [] : [`Not looked at: ${report.notLookedAt.join(", ")}.`]),
     ...parts.flatMap((part) => [`## ${capital(part)}`, partTable(report, spec, part)]),
   ];
   return `${sections.join("\n\n")}\n`;

@@ -8,17 +8,16 @@ import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type EdgeProfile, type Spec } from "../../order/spec.ts";
 import { type Bodies, madeBody } from "../body/body.ts";
 import { coreFullFrom } from "../body/recess.ts";
-import type { BridgeOnCore } from "../bridge/bridge.ts";
-import { madeSunk } from "../bridge/sunk.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreHalf, coreWidthOf } from "../core/width.ts";
+import type { Joinery } from "../neck/joinery.ts";
 import type { RodsAndPins } from "../neck/rods-and-pins.ts";
-import { placeOfWing } from "../wing/place.ts";
+import { placeOfWing, type WingPlaceInput } from "../wing/place.ts";
 import type { Wing, Wings } from "../wing/wings.ts";
 import type { Ground, Taken } from "./ground.ts";
 
 /** What the grounds of rests rest on. */
-export type UnderRests = Wings & Bodies & BridgeOnCore & RodsAndPins & { readonly core: CoreFrame };
+export type UnderRests = Wings & Bodies & Joinery & RodsAndPins & { readonly core: CoreFrame };
 
 const sharp = { front: 0, back: 0 };
 
@@ -60,13 +59,19 @@ function wingGround(side: Side, spec: Spec, { wings }: UnderRests): Ground {
       { what: "the wing's edge", path: seen(cut), eased },
       { what: "the joint", path: seen({ closed: false, points: line }), eased: sharp },
     ],
-    taken: joint.pins.map(({ id, at }) => ownPin(wings![side], side, id, at, of)),
+    taken: joint.pins.map(({ id, at }) => ownPin(wings![side].placeInput, side, id, at, of)),
   };
 }
 
 /** A joint pin's hole in the wing's own axes. */
-function ownPin({ solidInput }: Wing, side: Side, id: string, at: Vec3, of: (name: string) => number): Taken {
-  const { frame, joint } = placeOfWing(solidInput.place);
+function ownPin(
+  place: WingPlaceInput,
+  side: Side,
+  id: string,
+  at: Vec3,
+  of: (name: string) => number,
+): Taken {
+  const { frame, joint } = placeOfWing(place);
   const own = (place: Vec3): Vec3 => {
     const from = { x: place.x - frame.origin.x, y: place.y - frame.origin.y, z: place.z - frame.origin.z };
     return { x: dot(from, frame.u), y: dot(from, frame.v), z: dot(from, frame.w) };
@@ -98,7 +103,7 @@ function bodyGround(spec: Spec, { body }: UnderRests): Ground {
 /** The core, as far as it is full: at its tail less what the leaning end takes, at its sides where they are nearest. */
 function neckGround(spec: Spec, made: UnderRests): Ground {
   const of = (id: string) => dimensionOf(spec, id);
-  const { core, wings, neckRods, neckPins, bridgeSunk } = made;
+  const { core, wings, neckRods, neckPins, corePockets } = made;
   const depth = of("core.depth");
   const slope = (core.slope * Math.PI) / 180;
   const from = coreFullFrom({ ...core, depth }, of("neck.transition.end"), of("neck.heel.end"));
@@ -122,9 +127,7 @@ function neckGround(spec: Spec, made: UnderRests): Ground {
       ...pins.map((pin) =>
         sunk(`the ${pin.id} pin`, front(circle(pin, pin.diameter / 2)), pin.depth as number),
       ),
-      ...madeSunk(bridgeSunk).map(({ kind, id, path, depth: deep }) =>
-        sunk(kind === "cradle" ? "the cradle" : `the screw ${id}`, path, deep),
-      ),
+      ...corePockets.map(({ what, path, depth: deep }) => sunk(what, path, deep)),
       ...(wings === null ? [] : sides.flatMap((side) => pinsInCore(side, spec, wings[side]))),
     ],
   };
