@@ -37,7 +37,7 @@ import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type Wires, wireGetters } from "./strings/wires.ts";
-import { nothingSunken } from "./sunken.ts";
+import { sunkenOf } from "./sunken.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 import { type Wings, wingGetters } from "./wing/wings.ts";
@@ -214,7 +214,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
         ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
         ...{ rods: own.neckRods, pins: own.neckPins },
         ...{ wingPins: own.wingPinHoles, pockets: own.corePockets },
-        sunken: own.sunken.neck ?? nothingSunken,
+        sunken: sunkenOf(own.sunken.neck),
       }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),

@@ -5,8 +5,12 @@ import { type Pocket, pocketCutter } from "./pocket.ts";
 /** All that is sunk into a part for the electronics: pockets square to its faces, and bores; in its own axes. */
 export type Sunken = { readonly pockets: readonly Pocket[]; readonly drilled: readonly Drilled[] };
 
-/** Of a part that nothing is sunk into. */
-export const nothingSunken: Sunken = { pockets: [], drilled: [] };
+/** What is sunk into a part and no more; nothing where it is none. */
+export function sunkenOf(given: Sunken | undefined): Sunken {
+  return given === undefined
+    ? { pockets: [], drilled: [] }
+    : { pockets: given.pockets, drilled: given.drilled };
+}
 
 /** A part so thick, mm, in its own axes, less what is sunk into it. */
 export function lessSunken(part: Solid, { pockets, drilled }: Sunken, thickness: number): Solid {

@@ -4,6 +4,7 @@ import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
+import { coverPart } from "../drawing/flat/recess-flats.ts";
 import { titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
@@ -40,7 +41,7 @@ export type Pack = {
 };
 
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
-export const partNames: readonly string[] = [...new Set(flatFiles.map(({ part }) => part))];
+export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
 /** What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. */
 export type Means = {

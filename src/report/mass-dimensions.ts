@@ -26,7 +26,7 @@ export function massDimensions({ values, wings, body, strings, recesses }: Spec)
   });
   const covers = recesses
     .filter(({ cover }) => cover)
-    .map(({ id }) => ({ name: `cover-${id}`, part: `cover-${id}` }));
+    .map(({ id }) => ({ name: `cover-${id}`, part: "cover" }));
   return [
     ...[...own, ...covers, ...rods].flatMap(({ name, part }) => partDimensions(name, part)),
     ...strings.map(({ name }) =>

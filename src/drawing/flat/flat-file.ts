@@ -15,6 +15,9 @@ export type FlatFile = {
     | "tail"
     | "head's front"
     | "core's front"
+    | "core's back"
+    | "back"
+    | "outside"
     | { readonly right: string; readonly left: string };
   /** The specs that it is made for; all unless it says so. */
   readonly applies?: (spec: Spec) => boolean;

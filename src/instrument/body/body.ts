@@ -6,7 +6,7 @@ import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import type { FinishedTop } from "../eased-top.ts";
 import type { Recesses } from "../recess/recesses.ts";
-import { nothingSunken } from "../sunken.ts";
+import { sunkenOf } from "../sunken.ts";
 import { type BodyOutline, type BodyOutlineInput, bodyOutline } from "./outline.ts";
 import { type BodyRecess, bodyRecess, coreFullFrom } from "./recess.ts";
 import { type BodySolidInput, bodySolid } from "./solid.ts";
@@ -86,7 +86,7 @@ function bodyOf(
         ...{ core: front, path: outline.path, thickness: of("body.thickness"), drop: of("body.drop") },
         ...{ arris: of("body.arris"), profile },
         recess: { path: recess.path, depth: lies === "through" ? null : recess.depth },
-        sunken: rests().sunken.body ?? nothingSunken,
+        sunken: sunkenOf(rests().sunken.body),
       };
     },
     solid: () => store.answer(bodySolid, made.solidInput).value,

@@ -1,8 +1,22 @@
-import type { Path } from "../../geometry/path.ts";
+import { type Extents, extentsOf } from "../../geometry/measure.ts";
 import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
-import { boxesApart, pathsApart } from "../../geometry/path-measures/paths-apart.ts";
+import { apartBy } from "../../geometry/path-measures/paths-apart.ts";
+import type { Point } from "../../geometry/point.ts";
 import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
 import type { Rod, Upright } from "./ground.ts";
+
+/** Something upright that is looked at from many sides: the box round its outline, and how deep places lie in that. */
+export type Looked = Upright & { readonly box: Extents; readonly inside: (place: Point) => number };
+
+/** Makes something upright ready to be looked at often. */
+export function looked(upright: Upright): Looked {
+  let made: ((place: Point) => number) | undefined;
+  const inside = (place: Point) => {
+    made ??= depthsIn(upright.path);
+    return made(place);
+  };
+  return { ...upright, box: extentsOf([upright.path])!, inside };
+}
 
 /** What is farther apart than this, mm, is told by the boxes round it, which is no more than it is: nobody asks for so much wood. */
 const far = 8;
@@ -13,38 +27,43 @@ function both(plan: number, height: number): number {
   return Math.max(plan, height);
 }
 
+/** How far two boxes are apart in plan, mm; 0 where they overlap. */
+function boxes(p: Extents, q: Extents): number {
+  return Math.hypot(
+    Math.max(0, p.minX - q.maxX, q.minX - p.maxX),
+    Math.max(0, p.minY - q.maxY, q.minY - p.maxY),
+  );
+}
+
 /** The wood between two things that stand upright, mm; negative where they overlap. */
-export function uprightsApart(a: Upright, b: Upright): number {
+export function uprightsApart(a: Looked, b: Looked): number {
   const height = Math.max(a.low - b.high, b.low - a.high);
-  return height >= far ? height : both(pathsApart(a.path, b.path, far), height);
+  const plan = boxes(a.box, b.box);
+  if (Math.max(height, plan) >= far) return both(plan, height);
+  return both(apartBy(a.path, b.path, a.inside, b.inside), height);
 }
 
 /** The wood between something upright and a straight round hole, mm: its axis is looked at all along, and nearer round the nearest place. */
-export function uprightToRod(upright: Upright, rod: Rod): number {
+export function uprightToRod(upright: Looked, rod: Rod): number {
   const radius = rod.diameter / 2;
-  const apart = boxesApart(upright.path, chord(rod));
-  if (apart - radius >= far) return apart - radius;
-  const heights = Math.max(
-    upright.low - Math.max(rod.from.z, rod.to.z),
-    Math.min(rod.from.z, rod.to.z) - upright.high,
+  const { from, to } = rod;
+  const plan = boxes(upright.box, {
+    ...{ minX: Math.min(from.x, to.x), maxX: Math.max(from.x, to.x) },
+    ...{ minY: Math.min(from.y, to.y), maxY: Math.max(from.y, to.y) },
+  });
+  const height = Math.max(upright.low - Math.max(from.z, to.z), Math.min(from.z, to.z) - upright.high);
+  if (Math.max(plan, height) - radius >= far) return both(plan, height) - radius;
+  return (
+    leastShare((share) => {
+      const at = alongRod(rod, share);
+      return both(-upright.inside(at), Math.max(upright.low - at.z, at.z - upright.high));
+    }) - radius
   );
-  if (heights - radius >= far) return heights - radius;
-  const inside = depthsIn(upright.path);
-  const to = (share: number) => {
-    const at = alongRod(rod, share);
-    const height = Math.max(upright.low - at.z, at.z - upright.high);
-    return both(-inside(at), height);
-  };
-  return leastShare(to) - radius;
 }
 
 /** The wood between two straight round holes, mm. */
 export function rodsApart(a: Rod, b: Rod): number {
   return segmentsApart(a, b) - (a.diameter + b.diameter) / 2;
-}
-
-function chord({ from, to }: Rod): Path {
-  return { closed: false, points: [from, to].map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }
 
 /** The place at a share of a straight hole's axis, mm. */
@@ -62,7 +81,7 @@ export function leastShare(of: (share: number) => number): number {
   const values = Array.from({ length: steps + 1 }, (_, i) => of(i / steps));
   let best = Math.min(...values);
   let at = values.indexOf(best) / steps;
-  for (let step = 0.5 / steps; step > 1e-6; step /= 2) {
+  for (let step = 0.5 / steps; step > 1e-5; step /= 2) {
     for (const share of [at - step, at + step]) {
       if (share < 0 || share > 1) continue;
       const value = of(share);

@@ -98,15 +98,21 @@ function neckGround(spec: Spec, made: Among): Ground {
     coreFullFrom({ ...core, depth }, of("neck.transition.end"), of("neck.heel.end")),
     along(of("core.end")),
   ];
-  // Its rounded corners as if they were cut off straight.
-  const corner = of("neck.corner");
-  const treble = [
-    { x: tail, y: half(tail) - corner, bulge: 0 },
-    { x: tail - corner, y: half(tail - corner), bulge: 0 },
+  // From the straight side through the rounded corner to the tail; a side that tapers turns by a little more or less.
+  const lean = Math.atan2(half(tail) - half(head), tail - head);
+  const turn = Math.PI / 2 + lean;
+  const cut = of("neck.corner") * Math.tan(turn / 2);
+  const before = { x: tail - cut * Math.cos(lean), y: half(tail) - cut * Math.sin(lean) };
+  const bulge = Math.tan(turn / 4);
+  const points = [
+    { x: head, y: -half(head), bulge: 0 },
+    { x: before.x, y: -before.y, bulge },
+    { x: tail, y: -(half(tail) - cut), bulge: 0 },
+    { x: tail, y: half(tail) - cut, bulge },
+    { x: before.x, y: before.y, bulge: 0 },
     { x: head, y: half(head), bulge: 0 },
   ];
-  const bass = treble.toReversed().map((point) => ({ ...point, y: -point.y }));
-  const outline: Path = { closed: true, points: [...bass, ...treble] };
+  const outline: Path = { closed: true, points };
   const wings = made.wings === null ? [] : sides.flatMap((side) => pinsInCore(side, spec, made.wings![side]));
   return {
     ...{ part: "neck", thickness: depth, thick: "core.depth", outline, rim: outline, eased: 0 },

@@ -1,3 +1,4 @@
+import type { Path } from "../../geometry/path.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import type { RecessPart } from "../../order/recess-part.ts";
 import { dimensionOf, type Spec, type SpecRecess } from "../../order/spec.ts";
@@ -6,7 +7,7 @@ import type { Store } from "../../step/store.ts";
 import type { BridgeOnCore } from "../bridge/bridge.ts";
 import { coreAxes } from "../core/from-core.ts";
 import type { Rests as Held } from "../rest/rests.ts";
-import { nothingSunken, type Sunken } from "../sunken.ts";
+import { type Sunken, sunkenOf } from "../sunken.ts";
 import { axesOf, outOf } from "./axes.ts";
 import { type Bored, type WireBore, wireBore } from "./bores.ts";
 import { type CoverMade, coversOf } from "./covers.ts";
@@ -31,8 +32,10 @@ export type Recesses = {
   readonly covers: readonly CoverMade[];
   /** What is bought and lies in a recess: its name, its mass in g, and where its middle is among the instrument's axes, mm. */
   readonly held: readonly { readonly id: string; readonly mass: number; readonly at: Vec3 }[];
-  /** What is sunk into each part that has any. */
-  readonly sunken: { readonly [part in RecessPart]?: Sunken };
+  /** What is sunk into each part that has any, and the part's own outline and thickness. */
+  readonly sunken: {
+    readonly [part in RecessPart]?: Sunken & { readonly path: Path; readonly thickness: number };
+  };
 };
 
 /** What recesses rest on. */
@@ -113,7 +116,7 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
       Object.fromEntries(
         there().flatMap((part) => {
           const recesses = madeRecesses(own()).filter((recess) => recess.part === part);
-          const held = own().restSunken[part] ?? nothingSunken;
+          const held = sunkenOf(own().restSunken[part]);
           const pockets = [
             ...recesses.flatMap((recess) => pocketsOf(recess, recessSizes(spec))),
             ...held.pockets,
@@ -123,7 +126,14 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
             drilled.filter((one) => one.part === part).map(({ bore }) => bore),
           );
           const drilled = [...holes, ...wires, ...held.drilled];
-          return pockets.length + drilled.length === 0 ? [] : [[part, { pockets, drilled }]];
+          return pockets.length + drilled.length === 0
+            ? []
+            : [
+                [
+                  part,
+                  { pockets, drilled, path: parts[part].ground.outline, thickness: thicknessOf(part, spec) },
+                ],
+              ];
         }),
       ),
   };

@@ -1,11 +1,12 @@
 import type { Path } from "../../geometry/path.ts";
 import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
 import { leastOver } from "../../geometry/path-measures/paths-apart.ts";
+import type { Point } from "../../geometry/point.ts";
 import { dot } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { alongBore, type Drilled } from "../drilled.ts";
 import { raiseTo, type Wall } from "../wall.ts";
-import { alongRod, leastShare, rodsApart, uprightsApart, uprightToRod } from "./gaps.ts";
+import { alongRod, type Looked, leastShare, looked, rodsApart, uprightsApart, uprightToRod } from "./gaps.ts";
 import type { Ground, Rod, Upright } from "./ground.ts";
 
 /** What a recess takes out of its part: where, for its floor's sake how deep, and what leads out of it. */
@@ -29,6 +30,16 @@ export type RecessWallsInput = {
   readonly wall: number;
 };
 
+/** A recess, and all of it ready to be looked at often. */
+type SeenRecess = Omit<SunkRecess, "uprights"> & { readonly uprights: readonly Looked[] };
+
+/** A part with all that is sunk into it, ready to be looked at often; `inside` is how deep a place lies from its rim. */
+type Seen = Omit<RecessWallsInput, "recesses"> & {
+  readonly recesses: readonly SeenRecess[];
+  readonly round: readonly Looked[];
+  readonly inside: (place: Point) => number;
+};
+
 /** A wall of a recess or of a wire's bore, and the place in the design that it is told at. */
 export type RecessWall = Wall & { readonly of: string };
 
@@ -37,15 +48,21 @@ export type RecessWall = Wall & { readonly of: string };
  * sunk into it, and to each other.
  */
 export const recessWalls = step("recess.walls", 1, (given: RecessWallsInput): readonly RecessWall[] => {
-  const { recesses, bores } = given;
+  const seen: Seen = {
+    ...given,
+    round: given.ground.uprights.map(looked),
+    recesses: given.recesses.map((recess) => ({ ...recess, uprights: recess.uprights.map(looked) })),
+    inside: depthsIn(given.ground.outline, given.ground.rim),
+  };
+  const { recesses, bores } = seen;
   const walls = [
     ...recesses.flatMap((recess, i) => [
-      ...[...faces(given, recess), ...rim(given, recess), ...joint(given, recess), ...others(given, recess)],
-      ...recesses.slice(0, i).map((other) => betweenRecesses(given, recess, other)),
+      ...[...faces(seen, recess), ...rim(seen, recess), ...joint(seen, recess), ...others(seen, recess)],
+      ...recesses.slice(0, i).map((other) => betweenRecesses(seen, recess, other)),
     ]),
-    ...bores.flatMap((bore, i) => boreWalls(given, bore, bores.slice(0, i))),
+    ...bores.flatMap((bore, i) => boreWalls(seen, bore, bores.slice(0, i))),
     ...recesses.flatMap(({ id, out }) =>
-      out === null ? [] : outWalls(given, `recess ${id}'s way out`, `recess.${id}`, out, [id]),
+      out === null ? [] : outWalls(seen, `recess ${id}'s way out`, `recess.${id}`, out, [id]),
     ),
   ];
   // Nothing is to be moved for a wall that is thick enough.
@@ -54,7 +71,7 @@ export const recessWalls = step("recess.walls", 1, (given: RecessWallsInput): re
 
 const told = (by: number) => `${Math.ceil(by * 100 - 1e-6) / 100} mm`;
 
-function faces({ ground, wall }: RecessWallsInput, { id, depth, uprights }: SunkRecess): RecessWall[] {
+function faces({ ground, wall }: Seen, { id, depth, uprights }: SeenRecess): RecessWall[] {
   const { thickness, thick } = ground;
   // What goes square through the face opposite is no wall of it.
   const others = uprights.slice(1).filter(({ low, high }) => low > -thickness || high < 0);
@@ -71,10 +88,10 @@ function faces({ ground, wall }: RecessWallsInput, { id, depth, uprights }: Sunk
   ];
 }
 
-function rim({ ground, wall }: RecessWallsInput, { id, outermost }: SunkRecess): RecessWall[] {
-  const { outline, rim: edge, eased, sides } = ground;
+function rim({ ground, wall, inside }: Seen, { id, outermost }: SeenRecess): RecessWall[] {
+  const { eased, sides } = ground;
   // What a ledge holds lies inside of it.
-  const left = leastOver(outermost, depthsIn(outline, edge)) - eased;
+  const left = leastOver(outermost, inside) - eased;
   return [
     {
       ...{
@@ -88,7 +105,7 @@ function rim({ ground, wall }: RecessWallsInput, { id, outermost }: SunkRecess):
   ];
 }
 
-function joint({ ground, wall }: RecessWallsInput, { id, uprights }: SunkRecess): RecessWall[] {
+function joint({ ground, wall }: Seen, { id, uprights }: SeenRecess): RecessWall[] {
   const normal = ground.joint;
   if (normal === null) return [];
   const left = Math.min(
@@ -105,13 +122,13 @@ function joint({ ground, wall }: RecessWallsInput, { id, uprights }: SunkRecess)
   ];
 }
 
-function others({ ground, wall }: RecessWallsInput, { id, uprights }: SunkRecess): RecessWall[] {
+function others({ ground, round, wall }: Seen, { id, uprights }: SeenRecess): RecessWall[] {
   const walled = (what: string, left: number, ids: readonly string[]): RecessWall => ({
     ...{ of: `recess.${id}`, left, between: `recess ${id} and ${what}`, ids: [...ids, "cover.ledge"] },
     mend: `move recess ${id} away from ${what} by ${told(wall - left)}`,
   });
   return [
-    ...ground.uprights.map((other) =>
+    ...round.map((other) =>
       walled(other.what, Math.min(...uprights.map((own) => uprightsApart(own, other))), other.ids),
     ),
     ...ground.rods.map((rod) =>
@@ -120,7 +137,7 @@ function others({ ground, wall }: RecessWallsInput, { id, uprights }: SunkRecess
   ];
 }
 
-function betweenRecesses({ wall }: RecessWallsInput, a: SunkRecess, b: SunkRecess): RecessWall {
+function betweenRecesses({ wall }: Seen, a: SeenRecess, b: SeenRecess): RecessWall {
   const left = Math.min(...a.uprights.flatMap((one) => b.uprights.map((other) => uprightsApart(one, other))));
   return {
     ...{ of: `recess.${a.id}`, left, between: `recess ${a.id} and recess ${b.id}` },
@@ -129,11 +146,7 @@ function betweenRecesses({ wall }: RecessWallsInput, a: SunkRecess, b: SunkReces
   };
 }
 
-function boreWalls(
-  given: RecessWallsInput,
-  { bore, between }: SunkBore,
-  before: readonly SunkBore[],
-): RecessWall[] {
+function boreWalls(given: Seen, { bore, between }: SunkBore, before: readonly SunkBore[]): RecessWall[] {
   const place = `bore.${bore.id}`;
   const apart = before.flatMap((other): RecessWall[] => {
     // Two that begin in one recess meet there.
@@ -165,7 +178,7 @@ function rodsOf({ id, diameter, wood, ...axis }: Drilled): Rod[] {
 
 /** The wood round a bore in its part: to front and back, to the rim unless it comes out there, and to all that it doesn't lead to. */
 function outWalls(
-  { ground, recesses, wall }: RecessWallsInput,
+  { ground, round, recesses, wall, inside }: Seen,
   named: string,
   of: string,
   bore: Drilled,
@@ -184,7 +197,7 @@ function outWalls(
   const away = (left: number) => `change its height by ${told(wall - left)} or move a recess that it joins`;
   const skipped = (what: string) => joins.includes("bridge") && what === "the bridge's cradle";
   const sunk = [
-    ...ground.uprights
+    ...round
       .filter(({ what }) => what !== "the core's room" && !skipped(what))
       .map((one) => ({
         what: one.what,
@@ -209,7 +222,7 @@ function outWalls(
           : [all(`the front of the ${partName(ground)}`, front, [], away(front))]),
         all(`the back of the ${partName(ground)}`, back, [], away(back)),
       ];
-  const edge = rimLeft(ground, rods, named.startsWith("bore"));
+  const edge = named.startsWith("bore") ? rimLeft(ground, inside, rods) : null;
   return [
     ...faces,
     ...(edge === null ? [] : [all(ground.sides, edge - radius, ground.ids, away(edge - radius))]),
@@ -222,8 +235,7 @@ function partName({ part }: Ground): string {
 }
 
 /** The least way from a wire's axis to its part's rim; a way out ends there, and the core's sides and ends are none of it. */
-function rimLeft({ part, outline, rim: edge }: Ground, rods: readonly Rod[], asked: boolean): number | null {
-  if (!asked || part === "neck") return null;
-  const inside = depthsIn(outline, edge);
+function rimLeft({ part }: Ground, inside: (place: Point) => number, rods: readonly Rod[]): number | null {
+  if (part === "neck") return null;
   return Math.min(...rods.map((rod) => leastShare((share) => inside(alongRod(rod, share)))));
 }

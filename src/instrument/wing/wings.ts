@@ -8,7 +8,7 @@ import type { CoreFrame } from "../core/frame.ts";
 import { coreWidthOf } from "../core/width.ts";
 import type { FinishedTop } from "../eased-top.ts";
 import type { Recesses } from "../recess/recesses.ts";
-import { nothingSunken } from "../sunken.ts";
+import { sunkenOf } from "../sunken.ts";
 import type { Wall } from "../wall.ts";
 import { type WingJoint, wingJoint } from "./joint.ts";
 import { type WingOutline, wingOutline } from "./outline.ts";
@@ -99,7 +99,7 @@ function wingOf(
     solidInput: () => ({
       ...{ place, over: outlined().over, thickness, arris: own("arris"), profile: wing.profile },
       ...{ pins: made.joint.pins.map(({ at }) => ({ at })), pin, reach: 2 * (own("length") + own("width")) },
-      sunken: rests().sunken[`wing-${side}`] ?? nothingSunken,
+      sunken: sunkenOf(rests().sunken[`wing-${side}`]),
     }),
     solid: () => store.answer(wingSolid, made.solidInput).value,
   });

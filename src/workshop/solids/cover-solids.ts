@@ -7,7 +7,7 @@ import type { SolidFile, SolidFiles } from "./solid-file.ts";
 export const coverSolidFiles: SolidFiles = ({ spec: { hand }, instrument: { covers } }) =>
   covers.map(({ recess: { id }, input, solid }): SolidFile => {
     return {
-      ...{ name: `cover-${id}`, folder: "outlines", part: `cover-${id}` },
+      ...{ name: `cover-${id}`, folder: "outlines", part: "cover" },
       what: `the cover over recess ${id} as a solid, as it lies in its ledge, for looking at and for checking`,
       ...handed(hand, stepKey(coverSolid, input), solid),
     };
