@@ -10,6 +10,7 @@ import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
 import { coverFlats, recessFlats } from "./recess-flats.ts";
+import { restFlats } from "./rest-flats.ts";
 import { tailpieceFlats } from "./tailpiece-flats.ts";
 import { wingFlats } from "./wing-flats.ts";
 
@@ -82,5 +83,9 @@ export const flatFiles: readonly FlatFile[] = [
 
 /** The flat machine files of one order. */
 export function flatsOf(spec: Spec): readonly FlatFile[] {
-  return [...flatFiles.filter(({ applies }) => applies?.(spec) ?? true), ...coverFlats(spec)];
+  return [
+    ...flatFiles.filter(({ applies }) => applies?.(spec) ?? true),
+    ...coverFlats(spec),
+    ...restFlats(spec),
+  ];
 }

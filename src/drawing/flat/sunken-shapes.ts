@@ -51,7 +51,14 @@ function squareBore({ from, diameter }: Drilled): Shape {
 /** In the middle of what it names, or, where a shaft's hole is there, beside that. */
 function noteIn(path: Path, text: string, beside: boolean): Note {
   const { minX, maxX, minY, maxY } = extentsOf([path])!;
-  const y = beside ? maxY - 1 - letterHeight : (minY + maxY - letterHeight) / 2;
+  const [height, least] = [maxY - minY, text.length * letterHeight];
+  // A slot is too small for its name, which then stands under it.
+  const under = !beside && Math.min(height, maxX - minX) < least / 3;
+  const y = under
+    ? minY - 2 * letterHeight
+    : beside
+      ? maxY - 1 - letterHeight
+      : (minY + maxY - letterHeight) / 2;
   return { text, x: (minX + maxX) / 2, y, height: letterHeight, turn: 0, align: "center" };
 }
 

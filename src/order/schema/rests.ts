@@ -15,7 +15,7 @@ function own(feature: RestFeature) {
 }
 
 const chin = record({
-  on: oneOf(recessParts, "the part whose front carries it"),
+  on: oneOf(["body", "wing-bass", "wing-treble"], "the part whose front carries it"),
   hold: z.union(
     [
       record({ clamp: record({ dimensions: own("chin-clamp") }) }),
