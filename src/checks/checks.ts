@@ -10,6 +10,7 @@ import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
 import { coreJoinery } from "./core-joinery.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
+import { guidedChecks } from "./guided/guided-checks.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
@@ -73,6 +74,7 @@ export const checks: readonly Check[] = [
   ...[recessWall, recessReach],
   stringsClear,
   ...[restChinClear, restChinGrip, restWall, endpinWall],
+  ...guidedChecks,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -100,8 +100,8 @@ export const catalogue: readonly Settable[] = [
   )("afterlength", "String from the bridge contact to the tailpiece exit"),
   ...wingSettables,
   ...bodySettables,
-  ...restSettables,
   ...recessSettables,
+  ...restSettables,
   settable(
     "instrument",
     "length",

@@ -147,6 +147,14 @@ export const derived: readonly Derived[] = [
     form: /^(wing\.(bass|treble)|body)\.strings$/,
     from: ["wing.SIDE.cant", "wing.SIDE.drop", "body.drop", "core.slope", "bridge.spread"],
   },
+  {
+    form: /^fixture\.wing-(bass|treble)-router\.offset$/,
+    from: ["the shop's cutters and guides", "the order's fixtures"],
+  },
+  {
+    form: /^virtual-cut\.wing-(bass|treble)-router$/,
+    from: ["the shop's machines, cutters and guides", "the wing's outline"],
+  },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
   { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },

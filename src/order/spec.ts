@@ -4,7 +4,7 @@ import type { HardwareItem } from "./hardware-item.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { RecessPart } from "./recess-part.ts";
-import type { Shop } from "./shop.ts";
+import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { SpecRests } from "./spec-rests.ts";
 import type { TunerKind } from "./tuner-kind.ts";
@@ -49,6 +49,8 @@ export type SpecEdge = {
   readonly follows: string | null;
   readonly corner: number;
   readonly joined: string | null;
+  /** Said where what a cutter can't bring out of this edge is finished by hand. */
+  readonly finish?: "hand";
 };
 
 /** An outline in a frame of the given size, mm, and the round holes in it. */
@@ -190,6 +192,14 @@ export type Spec = {
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
+  /** What the order names for its fixtures, by the names of their files; null where the program chooses. */
+  readonly fixtures: {
+    readonly [file: string]: {
+      readonly [what in "machine" | "cutter" | "guide"]: string | null;
+    };
+  };
+  /** What full-size sheets are laid out on. */
+  readonly paper: Paper;
   readonly overrule: readonly Overrule[];
 };
 

@@ -10,6 +10,7 @@ import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { clearDimensions } from "./clear-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { fixtureDimensions } from "./fixture-dimensions.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
@@ -34,6 +35,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...recessDimensions(spec),
       ...clearDimensions(spec),
     ],
+    ...fixtureDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec), ...restDimensions(spec)],
   ];

@@ -5,6 +5,7 @@ import { bodyFlats } from "./body-flats.ts";
 import { bridgeFlat } from "./bridge.ts";
 import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
+import { fixtureFlats } from "./fixture-flats.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
@@ -19,6 +20,8 @@ export const flatFiles: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
     what: "fingerboard outline with centreline, string lines and stations, and what is let into its face",
+    fromNumbers: ({ frets }) =>
+      frets === null ? undefined : { layers: /^RECESS-/, what: "FRET SLOTS AND WHAT IS LET IN" },
     of: ({ spec, instrument }, store) => {
       const { board, taper, layout, fretSlots, boardDots } = instrument;
       if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);
@@ -78,6 +81,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...neckFlats,
   ...wingFlats,
   ...bodyFlats,
+  ...fixtureFlats,
   ...recessFlats,
 ];
 

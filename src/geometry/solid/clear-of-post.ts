@@ -63,17 +63,15 @@ function along(from: Vec3, to: Vec3, share: number): Vec3 {
 /** What of a piece lies over the inside of a polygon. */
 function partsInside(corners: readonly Point[], { from, to }: Straight): Straight[] {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const shares: number[] = [];
-  let a = corners.at(-1)!;
-  for (const b of corners) {
-    const [ax, ay, ex, ey] = [a.x - from.x, a.y - from.y, b.x - a.x, b.y - a.y];
-    a = b;
+  const shares = corners.flatMap((a, i) => {
+    const b = corners[(i + 1) % corners.length]!;
+    const [ex, ey] = [b.x - a.x, b.y - a.y];
     const across = dx * ey - dy * ex;
-    if (across === 0) continue;
-    const share = (ax * ey - ay * ex) / across;
-    const onEdge = (ax * dy - ay * dx) / across;
-    if (share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1) shares.push(share);
-  }
+    if (across === 0) return [];
+    const share = ((a.x - from.x) * ey - (a.y - from.y) * ex) / across;
+    const onEdge = ((a.x - from.x) * dy - (a.y - from.y) * dx) / across;
+    return share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1 ? [share] : [];
+  });
   const ends = [0, ...shares.sort((a, b) => a - b), 1];
   return ends.slice(1).flatMap((end, i) => {
     const start = ends[i]!;

@@ -77,8 +77,8 @@ export const designFile = record({
   tailpiece: record({ face }),
   wings: wings.optional(),
   body: body.optional(),
-  rests: rests.optional(),
   recesses: recesses.optional(),
+  rests: rests.optional(),
 });
 
 /** A design as it is written. */
