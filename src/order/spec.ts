@@ -7,6 +7,7 @@ import type { RecessPart } from "./recess-part.ts";
 import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { SpecRests } from "./spec-rests.ts";
+import type { SpecVeneer } from "./spec-veneer.ts";
 import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
 
@@ -187,6 +188,7 @@ export type Spec = {
   /** None on a winged instrument. */
   readonly body: SpecBody | null;
   readonly rests: SpecRests;
+  readonly veneers: readonly SpecVeneer[];
   readonly recesses: readonly SpecRecess[];
   readonly bores: readonly SpecBore[];
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */

@@ -13,6 +13,7 @@ import { nutFlat } from "./nut.ts";
 import { coverFlats, recessFlats } from "./recess-flats.ts";
 import { restFlats } from "./rest-flats.ts";
 import { tailpieceFlats } from "./tailpiece-flats.ts";
+import { veneerFlats } from "./veneer-flats.ts";
 import { wingFlats } from "./wing-flats.ts";
 
 /** Every flat machine file that any order has but for covers, which are named by their recesses, in the order in which a pack lists them. */
@@ -91,5 +92,6 @@ export function flatsOf(spec: Spec): readonly FlatFile[] {
     ...flatFiles.filter(({ applies }) => applies?.(spec) ?? true),
     ...coverFlats(spec),
     ...restFlats(spec),
+    ...veneerFlats(spec),
   ];
 }

@@ -12,7 +12,7 @@ import type { CoreFrame } from "../core/frame.ts";
 import { coreHalf, coreWidthOf } from "../core/width.ts";
 import type { Joinery } from "../neck/joinery.ts";
 import type { RodsAndPins } from "../neck/rods-and-pins.ts";
-import { placeOfWing, type WingPlaceInput } from "../wing/place.ts";
+import { placeOfWing } from "../wing/place.ts";
 import type { Wing, Wings } from "../wing/wings.ts";
 import type { Ground, Taken } from "./ground.ts";
 
@@ -59,26 +59,20 @@ function wingGround(side: Side, spec: Spec, { wings }: UnderRests): Ground {
       { what: "the wing's edge", path: seen(cut), eased },
       { what: "the joint", path: seen({ closed: false, points: line }), eased: sharp },
     ],
-    taken: joint.pins.map(({ id, at }) => ownPin(wings![side].placeInput, side, id, at, of)),
+    taken: joint.pins.map(({ id, at }) => ownPin(wings![side], side, id, at)),
   };
 }
 
 /** A joint pin's hole in the wing's own axes. */
-function ownPin(
-  place: WingPlaceInput,
-  side: Side,
-  id: string,
-  at: Vec3,
-  of: (name: string) => number,
-): Taken {
-  const { frame, joint } = placeOfWing(place);
+function ownPin({ placeInput, pinHole }: Wing, side: Side, id: string, at: Vec3): Taken {
+  const { frame, joint } = placeOfWing(placeInput);
   const own = (place: Vec3): Vec3 => {
     const from = { x: place.x - frame.origin.x, y: place.y - frame.origin.y, z: place.z - frame.origin.z };
     return { x: dot(from, frame.u), y: dot(from, frame.v), z: dot(from, frame.w) };
   };
-  const end = along(at, joint.normal, of("pin.depth"));
+  const end = along(at, joint.normal, pinHole.depth);
   return {
-    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: of("pin") / 2 },
+    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: pinHole.diameter / 2 },
     axis: { from: own(at), to: own(end) },
   };
 }
@@ -128,16 +122,15 @@ function neckGround(spec: Spec, made: UnderRests): Ground {
         sunk(`the ${pin.id} pin`, front(circle(pin, pin.diameter / 2)), pin.depth as number),
       ),
       ...corePockets.map(({ what, path, depth: deep }) => sunk(what, path, deep)),
-      ...(wings === null ? [] : sides.flatMap((side) => pinsInCore(side, spec, wings[side]))),
+      ...(wings === null ? [] : sides.flatMap((side) => pinsInCore(side, wings[side]))),
     ],
   };
 }
 
 /** The holes of a wing's pins in the core. */
-function pinsInCore(side: Side, spec: Spec, { joint }: Wing): Taken[] {
-  const of = (name: string) => dimensionOf(spec, `wing.${side}.${name}`);
+function pinsInCore(side: Side, { joint, pinHole }: Wing): Taken[] {
   return joint.pins.map(({ id, at }) => ({
-    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: of("pin") / 2 },
-    axis: { from: at, to: along(at, joint.face.w, -of("pin.depth")) },
+    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: pinHole.diameter / 2 },
+    axis: { from: at, to: along(at, joint.face.w, -pinHole.depth) },
   }));
 }
