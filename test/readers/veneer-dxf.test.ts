@@ -49,7 +49,9 @@ describeWith(ezdxf, "veneers, opened by ezdxf and measured by shapely", () => {
       .of(modelOf(specs[0]!, store), store).value;
     const moved = flat.shapes.map((shape, k) => {
       if (k > 0) return shape;
-      const points = shape.path.points.map((point, n) => (n === 0 ? { ...point, x: point.x - 0.5 } : point));
+      const points = shape.path.points.map((point, n) =>
+        n === 0 ? { ...point, x: point.x - 0.5, y: point.y + 0.5 } : point,
+      );
       return { ...shape, path: { ...shape.path, points } };
     });
     jobs.push([written({ ...flat, shapes: moved }, "moved.dxf"), back![1]!, 10, true]);
