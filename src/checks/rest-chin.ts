@@ -18,7 +18,7 @@ export const restChinClear: Check = {
       why: refused
         ? `the chin rest comes too near to the ${beside}: ${outward(of, wanted - found)}`
         : `the chin rest stays clear of strings and tailpiece, the nearest the ${beside}`,
-      ...{ source: from(spec, "rest.chin.clear"), holds: [on] },
+      ...{ source: from(spec, "rest.chin.clear"), holds: ["rest-chin"] },
     };
   },
 };
@@ -40,7 +40,7 @@ export const restChinGrip: Check = {
       why: refused
         ? `the chin rest's clamp takes ${least} to ${most} mm: ${thin ? "raise" : "lower"} ${id}, or choose a rest with a ${thin ? "smaller" : "larger"} clamp`
         : "the chin rest's clamp takes the edge that it grips",
-      ...{ source: from(spec, `rest.chin.grip.${thin ? "least" : "most"}`), holds: [on] },
+      ...{ source: from(spec, `rest.chin.grip.${thin ? "least" : "most"}`), holds: ["rest-chin"] },
     };
   },
 };

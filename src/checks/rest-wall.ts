@@ -20,7 +20,9 @@ export const restWall: Check = {
         ? `the wood between ${worst.between} breaks out: ${worst.mend}`
         : `enough wood round the rests' mounts, the nearest to its limit between ${worst.between}`,
       source: `design ${spec.design}, ${worst.least} (general trade knowledge: default, confirm)`,
-      holds: [...new Set(walls.map(({ part }) => (part === "neck" ? "neck-plan" : part)))],
+      holds: [
+        ...new Set(walls.flatMap(({ part }) => [part === "neck" ? "neck-plan" : part, `${part}-back`])),
+      ],
     };
   },
 };

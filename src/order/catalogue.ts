@@ -1,9 +1,11 @@
 import { bodySettables } from "./body-settables.ts";
+import { fitSettables } from "./fit-settables.ts";
 import { neckSettables } from "./neck-settables.ts";
 import { recessSettables } from "./recess-settables.ts";
 import { restSettables } from "./rest-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
+import { veneerSettables } from "./veneer-settables.ts";
 import { wingSettables } from "./wing-settables.ts";
 
 const stringLength = settable("strings", "length", 100, 1200);
@@ -101,6 +103,8 @@ export const catalogue: readonly Settable[] = [
   ...wingSettables,
   ...bodySettables,
   ...recessSettables,
+  ...fitSettables,
+  ...veneerSettables,
   ...restSettables,
   settable(
     "instrument",

@@ -222,6 +222,7 @@ function ofWing(side: Side): Derived[] {
   const own = (...names: string[]) => names.map((name) => `wing.${side}.${name}`);
   return [
     { form: form("bevel|mitre|table"), from: [...own("splay", "cant", "rake"), "core.taper"] },
+    { form: form("pin\\.hole"), from: own("pin", "pin.fit") },
     { form: form("x"), from: [...own("start"), "core.start", "core.slope"] },
     { form: form("joint\\.(?:length|depth|area)"), from: own("length", "thickness", "cant") },
     {

@@ -22,6 +22,8 @@ export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<s
     recesses: design.recesses,
     "body.core.recess": typeof body?.core === "object" ? body.core.recess : undefined,
     "body.corners.four": typeof body?.corners === "object" ? body.corners.four : undefined,
+    fits: design.fits,
+    veneers: design.veneers,
     "rests.chin": design.rests?.chin,
     "rests.chin.hold.clamp": holdOf(design, "clamp"),
     "rests.chin.hold.screws": holdOf(design, "screws"),

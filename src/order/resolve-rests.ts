@@ -1,14 +1,15 @@
 import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
+import { type RecessPart, recessParts } from "./recess-part.ts";
 import { resolveFace, resolveMeasure } from "./resolve-face.ts";
-import { type RestPart, restParts } from "./rest-part.ts";
 import type { DesignFile } from "./schema/design.ts";
-import type { Spec, SpecChinRest, SpecMount, SpecRests, SpecValue } from "./spec.ts";
+import type { Spec, SpecValue } from "./spec.ts";
+import type { SpecChinRest, SpecMount, SpecRests } from "./spec-rests.ts";
 
 type Values = { readonly [id: string]: SpecValue };
 
 /** What a plain number in a mount's place is a fraction of, along and across, by the part that it is in. */
-const frames: { readonly [part in RestPart]: readonly [along: string, across: string] } = {
+const frames: { readonly [part in RecessPart]: readonly [along: string, across: string] } = {
   neck: ["core.end", "core.width"],
   body: ["body.length", "body.lower.width"],
   "wing-bass": ["wing.bass.length", "wing.bass.width"],
@@ -24,7 +25,7 @@ export function resolveRests(
   const problems: Problem[] = voiceProblems(design);
   const places: { [place: string]: Position } = {};
   const { chin, shoulder, knee, endpin } = data.rests ?? {};
-  const on = (part: RestPart, path: readonly PropertyKey[], name: string): boolean => {
+  const on = (part: RecessPart, path: readonly PropertyKey[], name: string): boolean => {
     const there = hasPart(data, part);
     if (!there) problems.push(noPart(data, part, written.at(path), name));
     return there;
@@ -60,14 +61,14 @@ export function resolveRests(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { rests, places } };
 }
 
-function hasPart({ wings, body }: DesignFile, part: RestPart): boolean {
+function hasPart({ wings, body }: DesignFile, part: RecessPart): boolean {
   return part === "neck" || (part === "body" ? body !== undefined : wings !== undefined);
 }
 
-function noPart(data: DesignFile, part: RestPart, position: Position, name: string): Problem {
+function noPart(data: DesignFile, part: RecessPart, position: Position, name: string): Problem {
   return {
     ...{ code: "contradiction", position, name, found: `${quoted(part)} of a design without` },
-    allowed: restParts.filter((one) => hasPart(data, one)).join(", "),
+    allowed: recessParts.filter((one) => hasPart(data, one)).join(", "),
     hint: "name a part that this design has",
   };
 }

@@ -164,6 +164,8 @@ const wanted: { readonly [feature in Feature]: string } = {
   "body-recess": "give the design's body a recess for the core",
   recesses: "add recesses to the design",
   "body-corners": "give the design's body four corners",
+  fits: "add it to the design's fits",
+  veneers: "give the design's parts veneers",
   "chin-rest": "give the design a chin rest",
   "chin-clamp": "give the design's chin rest a clamp",
   "chin-screws": "give the design's chin rest screws",

@@ -16,6 +16,7 @@ import { resolveRecesses } from "./resolve-recesses.ts";
 import { resolveRests } from "./resolve-rests.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
+import { resolveVeneers } from "./resolve-veneers.ts";
 import { densitiesOf, partWoodsOf, woodProblems } from "./resolve-woods.ts";
 import { type DesignFile, designFile } from "./schema/design.ts";
 import { type HardwareFile, hardwareFile } from "./schema/hardware-items.ts";
@@ -109,12 +110,14 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const rests = values.ok ? resolveRests(design, values.value) : values;
   const fixtures = resolveFixtures(order, design.data.build, shop.data);
   const paper = resolvePaper(order, shop.data);
-  const inDesign = values.ok ? [features, recesses, rests] : [];
+  const veneers = resolveVeneers(design);
+  const inDesign = [...(values.ok ? [features, recesses, rests] : []), veneers];
   for (const part of [found, frets, values, ...inDesign, fixtures, paper])
     if (!part.ok) problems.push(...part.problems);
   if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !paper.ok)
     return { ok: false, problems: unique(problems) };
-  if (!recesses.ok || !rests.ok || !fixtures.ok) return { ok: false, problems: unique(problems) };
+  if (!recesses.ok || !rests.ok || !fixtures.ok || !veneers.ok)
+    return { ok: false, problems: unique(problems) };
   return {
     ok: true,
     value: {
@@ -134,6 +137,7 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         hardware: hardwareOf(design.data, hardware.data),
       },
       ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
+      veneers: veneers.value,
       ...{ shop: shop.data, fixtures: fixtures.value, paper: paper.value },
       places: {
         ...{ ...features.value.places, ...recesses.value.places, ...rests.value.places },

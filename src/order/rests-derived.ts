@@ -16,6 +16,10 @@ export const restsDerived: readonly Derived[] = [
     from: ["the mount's place in the design", "rest.shoulder.travel", "rest.knee.travel"],
   },
   { form: /^rest\.chin\.screws\.wood$/, from: ["rest.chin.screw.depth", "rest.chin.along", "rest.chin.out"] },
+  {
+    form: /^(wing\.(bass|treble)|body)\.under-veneer$/,
+    from: ["veneer.thickness", "the part's own thickness"],
+  },
   { form: /^endpin\.wood$/, from: ["endpin.down", "endpin.angle", "endpin.bore", "core.depth"] },
   { form: /^endpin\.tip\.(x|z)$/, from: ["endpin.length", "endpin.angle", "endpin.down", "core.end"] },
   {

@@ -10,6 +10,8 @@ export type Feature =
   | "saddle"
   | "wings"
   | "recesses"
+  | "fits"
+  | "veneers"
   | BodyFeature
   | RestFeature;
 

@@ -4,9 +4,10 @@ import type { HardwareItem } from "./hardware-item.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { RecessPart } from "./recess-part.ts";
-import type { RestPart } from "./rest-part.ts";
 import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
+import type { SpecRests } from "./spec-rests.ts";
+import type { SpecVeneer } from "./spec-veneer.ts";
 import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
 
@@ -140,32 +141,6 @@ export type SpecBore = {
   readonly begins: number;
 };
 
-/** What carries a chin rest, its footprint's outline, and the places of its screws in that frame; none where a clamp holds it. */
-export type SpecChinRest = {
-  readonly on: RestPart;
-  readonly face: SpecFace;
-  readonly hold: "clamp" | "screws";
-};
-
-/**
- * A mount for a rest in a part's back: its middle in the part's plane, mm: along a wing or a body from its head end and out from a wing's joint or to
- * the treble side, in the neck along the core's front from its start; and which way its slot runs, degrees from the part's axis, outward or to the treble side.
- */
-export type SpecMount = {
-  readonly kind: "shoulder" | "knee";
-  readonly id: string;
-  readonly in: RestPart;
-  readonly at: FramePoint;
-  readonly turn: number;
-};
-
-/** What holds an instrument up: its chin rest, the mounts for other rests, its endpin. */
-export type SpecRests = {
-  readonly chin: SpecChinRest | null;
-  readonly mounts: readonly SpecMount[];
-  readonly endpin: boolean;
-};
-
 /** A check that a person overrules, and where the order says so. */
 export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
 
@@ -212,9 +187,10 @@ export type Spec = {
   readonly wings: { readonly [side in Side]: SpecWing } | null;
   /** None on a winged instrument. */
   readonly body: SpecBody | null;
+  readonly rests: SpecRests;
+  readonly veneers: readonly SpecVeneer[];
   readonly recesses: readonly SpecRecess[];
   readonly bores: readonly SpecBore[];
-  readonly rests: SpecRests;
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;

@@ -28,6 +28,7 @@ function ofSide(side: Side): Settable[] {
     length(3, 150)(id("thickness"), `Thickness of the ${side} wing`),
     length(0, 60)(id("arris"), `Size of the ${side} wing's edge profile, at front and back`),
     length(1, 30)(id("pin"), `Diameter of the pins in the ${side} wing's joint`),
+    length(0, 1)(id("pin.fit"), `Room a side round a pin in its hole in the ${side} wing's joint`),
     length(2, 100)(id("pin.depth"), `Depth of a pin's hole, in the ${side} wing as in the core`),
     length(0.1, 30)(
       id("pin.wall"),

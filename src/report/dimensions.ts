@@ -20,6 +20,7 @@ import { nutDimensions } from "./nut-dimensions.ts";
 import { recessDimensions } from "./recess-dimensions.ts";
 import { restDimensions } from "./rest-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
+import { veneerDimensions } from "./veneer-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
 
 /** Every dimension that a report of this spec has, in no particular order. */
@@ -37,7 +38,13 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ],
     ...fixtureDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
-    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec), ...restDimensions(spec)],
+    ...[
+      ...forceDimensions(spec),
+      ...bowDimensions(spec),
+      ...massDimensions(spec),
+      ...restDimensions(spec),
+      ...veneerDimensions(spec),
+    ],
   ];
 }
 

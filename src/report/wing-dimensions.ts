@@ -62,6 +62,12 @@ function ofSide(side: Side, pins: readonly string[]): Dimension[] {
       ...{ id: id("joint.area"), label: `Area that is glued in the ${side} wing's joint`, unit: "mm²", part },
       ...{ tolerance: 20, of: (model) => wing(model).joint.area },
     },
+    length(
+      part,
+      id("pin.hole"),
+      `Diameter of a pin's hole in the ${side} wing's joint, in wing and core`,
+      (model) => wing(model).pinHole.diameter,
+    ),
     ...(["head", "tail"] as const).flatMap((end) =>
       (["front", "back"] as const).map((face) =>
         joint(

@@ -108,7 +108,7 @@ describeWith(ezdxf, "every wing's machine files, opened by ezdxf", () => {
       if (!name.startsWith("joint")) continue;
       const of = numbers(spec);
       const pins = spec.wings![side].pins;
-      const bored = pins.length * Math.PI * (of.get(`wing.${side}.pin`)! / 2) ** 2;
+      const bored = pins.length * Math.PI * (of.get(`wing.${side}.pin.hole`)! / 2) ** 2;
       expect(
         Math.abs(read[i]!.rings.PART[0]!.area - bored - of.get(`wing.${side}.joint.area`)!),
       ).toBeLessThan(0.01);

@@ -51,7 +51,7 @@ function pinHoles(model: Model): Wanted[] {
     return pins.map(({ id, at }): Wanted => {
       const mouth = fromCoreFrame(model, at.x, at.y, at.z);
       return {
-        ...{ name: `${side} ${id}`, mouth, radius: of(`wing.${side}.pin`) / 2 },
+        ...{ name: `${side} ${id}`, mouth, radius: of(`wing.${side}.pin`) / 2 + of(`wing.${side}.pin.fit`) },
         // Square to a core's side that widens by the taper, and square to z = 0.
         inward: { x: Math.sin(taper), y: -s * Math.cos(taper), z: 0 },
         depth: of(`wing.${side}.pin.depth`),
@@ -182,7 +182,7 @@ describe("what the neck's core is bored and routed for", () => {
     expect(look({ holes: [...others, { ...last, depth: last.depth + 0.2 }] })).toMatch(
       /treble b: no full wood/,
     );
-    expect(look({ holes: [...others, { ...last, diameter: 6.2, bottom: 6.2 }] })).toMatch(
+    expect(look({ holes: [...others, { ...last, diameter: 6.4, bottom: 6.4 }] })).toMatch(
       /treble b: not as wide/,
     );
     const [screw, ...more] = input.pockets;

@@ -11,7 +11,9 @@ import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
 import { coverFlats, recessFlats } from "./recess-flats.ts";
+import { restFlats } from "./rest-flats.ts";
 import { tailpieceFlats } from "./tailpiece-flats.ts";
+import { veneerFlats } from "./veneer-flats.ts";
 import { wingFlats } from "./wing-flats.ts";
 
 /** Every flat machine file that any order has but for covers, which are named by their recesses, in the order in which a pack lists them. */
@@ -86,5 +88,10 @@ export const flatFiles: readonly FlatFile[] = [
 
 /** The flat machine files of one order. */
 export function flatsOf(spec: Spec): readonly FlatFile[] {
-  return [...flatFiles.filter(({ applies }) => applies?.(spec) ?? true), ...coverFlats(spec)];
+  return [
+    ...flatFiles.filter(({ applies }) => applies?.(spec) ?? true),
+    ...coverFlats(spec),
+    ...restFlats(spec),
+    ...veneerFlats(spec),
+  ];
 }

@@ -15,7 +15,9 @@ function face(part: RecessPart, from: "front" | "back"): FlatFile {
   return {
     ...{ name: `${part}-${from}`, folder: "outlines", part },
     seenFrom: core ? `core's ${from}` : "back",
-    applies: ({ recesses }) => recesses.some((recess) => recess.in === part && recess.from === from),
+    applies: ({ recesses, rests }) =>
+      recesses.some((recess) => recess.in === part && recess.from === from) ||
+      (from === "back" && rests.mounts.some((mount) => mount.in === part)),
     what: `what is sunk into the ${core ? "core" : part} from its ${from}, with its covers' ledges and the wires' bores`,
     of: ({ spec, instrument }, store) => {
       const { path, thickness, pockets, drilled } = instrument.sunken[part]!;

@@ -56,7 +56,10 @@ function squareBore({ from, diameter }: Drilled): Shape {
 /** In the middle of what it names, or, where a hole goes on from there, over it. */
 function noteOf(path: Path, text: string, over: boolean): Note {
   const { minX, maxX, minY, maxY } = extentsOf([path])!;
-  const y = over ? maxY + 1.5 : (minY + maxY - letterHeight) / 2;
+  // A slot is too small for its name, which then stands under it.
+  const under = !over && Math.min(maxY - minY, maxX - minX) < (text.length * letterHeight) / 3;
+  const middle = (minY + maxY - letterHeight) / 2;
+  const y = over ? maxY + 1.5 : under ? minY - 2 * letterHeight : middle;
   return { text, x: (minX + maxX) / 2, y, height: letterHeight, turn: 0, align: "center" };
 }
 

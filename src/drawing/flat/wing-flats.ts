@@ -35,12 +35,14 @@ function joint(side: Side): FlatFile {
     what: `face that the ${side} wing and the core share, with the pins' holes`,
     fromNumbers: () => ({ layers: /^BORE-/, what: "JOINT BORES" }),
     of: ({ spec, instrument }, store) => {
-      const { length, deep, back, inside, pins } = instrument.wings![side].joint;
+      const { joint: made, pinHole } = instrument.wings![side];
+      const { length, deep, back, inside, pins } = made;
       return store.answer(wingJointFlat, {
         ...{ hand: spec.hand, side, length, deep, back, inside },
         pins: pins.map(({ id, along, down }) => ({ id, along, down })),
         pin: {
-          diameter: dimensionOf(spec, `wing.${side}.pin`),
+          diameter: pinHole.diameter,
+          size: dimensionOf(spec, `wing.${side}.pin`),
           depth: dimensionOf(spec, `wing.${side}.pin.depth`),
         },
       });

@@ -14,7 +14,7 @@ export type WingJointFlatInput = {
   readonly back: WingJoint["back"];
   readonly inside: WingJoint["inside"];
   readonly pins: readonly Pick<JointPin, "id" | "along" | "down">[];
-  readonly pin: { readonly diameter: number; readonly depth: number };
+  readonly pin: { readonly diameter: number; readonly size: number; readonly depth: number };
 };
 
 /**
@@ -50,7 +50,7 @@ export const wingJointFlat = step("outline.wing-joint", 1, (given: WingJointFlat
         ...{ height: letterHeight, turn: 0, align: "left" as const },
       })),
       ...[
-        `joint of the ${side} wing: pins ${pin.diameter.toFixed(2)}, ${pin.depth.toFixed(2)} deep, square to the face, in wing and core`,
+        `joint of the ${side} wing: pins ${pin.size.toFixed(2)} in holes ${pin.diameter.toFixed(2)}, ${pin.depth.toFixed(2)} deep, square to the face, in wing and core`,
         "lines above and below: the core's front and back",
       ].map((text, i) => ({
         ...{

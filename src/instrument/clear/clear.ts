@@ -38,11 +38,11 @@ export function clearGetters(
       }
       if (wings === null) return [];
       return sides.map((side): Front => {
-        const { outline, solidInput } = wings[side];
+        const { outline, placeInput } = wings[side];
         if (outline.kind !== "ok") throw new RangeError(`the ${side} wing has no outline: ${outline.kind}`);
         return {
           part: `wing-${side}`,
-          plane: { kind: "wing", place: solidInput.place },
+          plane: { kind: "wing", place: placeInput },
           // A wing's outline runs out from the core; seen from the front the bass one lies the other way round.
           path: side === "bass" ? mirrored(outline.path, "y") : outline.path,
         };

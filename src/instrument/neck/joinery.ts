@@ -36,7 +36,7 @@ export function joineryGetters(spec: Spec, store: Store, own: () => Rests): Gett
       const posts = madeTailpiece(own()).posts.map(({ id, at, size }) => ({ id, at, size }));
       return corePockets(madeSunk(own().bridgeSunk), posts, of("tailpiece.post.depth"));
     },
-    wingPinHoles: () => wingPinHoles(own().wings, own().core, (side, name) => of(`wing.${side}.${name}`)),
+    wingPinHoles: () => wingPinHoles(own().wings, own().core),
     joineryWalls: () => {
       const { core, neckRods, wingPinHoles: pins } = own();
       const pockets = own().corePockets.map(({ what, path, depth, depthId }) => {

@@ -13,18 +13,14 @@ export type WingPinHole = { readonly side: Side; readonly id: string; readonly h
  * The holes of the wings' index pins in the core's sides, square to the joint faces; none without wings. `pin` gives a size of a wing's pins by
  * its name.
  */
-export function wingPinHoles(
-  wings: Wings["wings"],
-  core: CoreFrame,
-  pin: (side: Side, name: "pin" | "pin.depth") => number,
-): WingPinHole[] {
+export function wingPinHoles(wings: Wings["wings"], core: CoreFrame): WingPinHole[] {
   if (wings === null) return [];
   const axes = coreAxes(core);
   const placed = ({ x, y, z }: Vec3) => fromFrame(axes, x, y, z);
   const turned = ({ x, y, z }: Vec3) => fromFrame({ ...axes, origin: { x: 0, y: 0, z: 0 } }, x, y, z);
   return sides.flatMap((side) => {
     const { face, pins } = wings[side].joint;
-    const [diameter, depth] = [pin(side, "pin"), pin(side, "pin.depth")];
+    const { diameter, depth } = wings[side].pinHole;
     return pins.map(({ id, at }): WingPinHole => {
       const hole = { at: placed(at), out: turned(face.w), diameter, bottom: diameter, depth };
       return { side, id, hole };

@@ -40,7 +40,7 @@ function wingGround(
   const side = part === "wing-bass" ? "bass" : "treble";
   const own = (name: string) => `wing.${side}.${name}`;
   const of = (name: string) => dimensionOf(spec, own(name));
-  const { outline, place, joint } = wings[side];
+  const { outline, place, joint, pinHole } = wings[side];
   if (outline.kind !== "ok") throw new RangeError(`the ${side} wing has no outline: ${outline.kind}`);
   const over = side === "bass" ? (path: Path) => mirrored(path, "y") : whole;
   const { points } = outline.path;
@@ -60,7 +60,7 @@ function wingGround(
       const depth = of("pin.depth");
       const to = { x: from.x + depth * way.x, y: from.y + depth * way.y, z: from.z + depth * way.z };
       const ids = [own("pin.depth"), own("pin"), own("length")];
-      return { what: `pin ${id} of the ${side} wing`, from, to, diameter: of("pin"), ids };
+      return { what: `pin ${id} of the ${side} wing`, from, to, diameter: pinHole.diameter, ids };
     }),
   };
 }
@@ -121,12 +121,12 @@ function neckGround(spec: Spec, made: Among): Ground {
   };
 }
 
-function pinsInCore(side: Side, spec: Spec, { joint, place }: Wing): Rod[] {
+function pinsInCore(side: Side, spec: Spec, { joint, place, pinHole }: Wing): Rod[] {
   const own = (name: string) => `wing.${side}.${name}`;
   const depth = dimensionOf(spec, own("pin.depth"));
   const { normal } = place.joint;
   return joint.pins.map(({ id, at }) => ({
-    ...{ what: `pin ${id} of the ${side} wing`, from: at, diameter: dimensionOf(spec, own("pin")) },
+    ...{ what: `pin ${id} of the ${side} wing`, from: at, diameter: pinHole.diameter },
     to: { x: at.x - depth * normal.x, y: at.y - depth * normal.y, z: at.z - depth * normal.z },
     ids: [own("pin.depth"), own("start"), own("pin")],
   }));

@@ -6,7 +6,8 @@ import { type Getters, lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { BridgeOnCore } from "../bridge/bridge.ts";
 import { coreAxes } from "../core/from-core.ts";
-import type { Sunken } from "../sunken.ts";
+import type { Rests as Held } from "../rest/rests.ts";
+import { type Sunken, sunkenOf } from "../sunken.ts";
 import { axesOf, outOf } from "./axes.ts";
 import { type Bored, type WireBore, wireBore } from "./bores.ts";
 import { type CoverMade, coversOf } from "./covers.ts";
@@ -38,7 +39,7 @@ export type Recesses = {
 };
 
 /** What recesses rest on. */
-type Rests = Recesses & Among & Pick<BridgeOnCore, "bridgeStand">;
+type Rests = Recesses & Among & Pick<BridgeOnCore, "bridgeStand"> & Pick<Held, "restSunken">;
 
 /** How each answer about recesses is worked out; `own` is asked only then. */
 export function recessGetters(spec: Spec, store: Store, own: () => Rests): Getters<Recesses> {
@@ -118,12 +119,16 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
       Object.fromEntries(
         there().flatMap((part) => {
           const recesses = madeRecesses(own()).filter((recess) => recess.part === part);
-          const pockets = recesses.flatMap((recess) => pocketsOf(recess, recessSizes(spec)));
+          const held = sunkenOf(own().restSunken[part]);
+          const pockets = [
+            ...recesses.flatMap((recess) => pocketsOf(recess, recessSizes(spec))),
+            ...held.pockets,
+          ];
           const holes = recesses.flatMap(({ id }) => own().threadHoles[id]?.bore ?? []);
           const wires = madeBores(own()).flatMap(({ drilled }) =>
             drilled.filter((one) => one.part === part).map(({ bore }) => bore),
           );
-          const drilled = [...holes, ...wires];
+          const drilled = [...holes, ...wires, ...held.drilled];
           return pockets.length + drilled.length === 0
             ? []
             : [

@@ -6,20 +6,25 @@ import { step } from "../../step/step.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreAxes } from "../core/from-core.ts";
 import { type CoreWidth, coreHalf } from "../core/width.ts";
-import { lowerTo, raiseTo, type Wall } from "../wall.ts";
+import type { Drilled } from "../drilled.ts";
+import { greatest, lowerTo, raiseTo, type Wall } from "../wall.ts";
 import { cornersOf } from "./edges-of.ts";
 import type { Taken } from "./ground.ts";
 
 /**
  * An endpin's bore in the tail of a core that ends square to z = 0 at x = `end`, mm and degrees. It leaves the tail `down` under the core's front; `angle` is the
- * pin's to that front, positive where its tip points to the back. `length` is its tip from the tail; `wall` the least wood wanted.
+ * pin's to that front, positive where its tip points to the back.
  */
-export type EndpinInput = {
+export type EndpinBore = {
   readonly core: CoreFrame & CoreWidth & { readonly depth: number; readonly end: number };
   readonly bore: number;
   readonly depth: number;
   readonly angle: number;
   readonly down: number;
+};
+
+/** An endpin's bore, its tip from the tail, the least wood wanted round the bore, and what else takes of the core's wood; mm. */
+export type EndpinInput = EndpinBore & {
   readonly length: number;
   readonly wall: number;
   readonly taken: readonly Taken[];
@@ -37,10 +42,8 @@ export type Endpin = {
 
 /** The endpin's bore on the core's middle plane. */
 export const endpin = step("rest.endpin", 1, (given: EndpinInput): Endpin => {
-  const { core, bore, depth, down, length } = given;
-  const [slope, lean] = [(core.slope * Math.PI) / 180, (given.angle * Math.PI) / 180];
-  const mouth = { x: (core.end - core.start + down * Math.sin(slope)) / Math.cos(slope), y: 0, z: -down };
-  const way = { x: -Math.cos(lean), y: 0, z: Math.sin(lean) };
+  const { core, bore, depth, length } = given;
+  const { mouth, way } = axisOf(given);
   const on = (by: number): Vec3 => ({ x: mouth.x + way.x * by, y: 0, z: mouth.z + way.z * by });
   const axes = coreAxes(core);
   const placed = ({ x, y, z }: Vec3) => fromFrame(axes, x, y, z);
@@ -48,16 +51,33 @@ export const endpin = step("rest.endpin", 1, (given: EndpinInput): Endpin => {
     mouth: placed(mouth),
     way: fromFrame({ ...axes, origin: nowhere }, way.x, 0, way.z),
     tip: placed(on(-length)),
-    ...{ diameter: bore, depth, walls: wallsOf(given, mouth, on(depth), lean) },
+    ...{ diameter: bore, depth, walls: wallsOf(given, mouth, on(depth)) },
   };
 });
 
 const nowhere: Vec3 = { x: 0, y: 0, z: 0 };
 
-function wallsOf(given: EndpinInput, mouth: Vec3, end: Vec3, lean: number): Wall[] {
+/** Where the bore leaves the tail, and the way into the wood, in the core frame. */
+function axisOf({ core, angle, down }: EndpinBore): { readonly mouth: Vec3; readonly way: Vec3 } {
+  const [slope, lean] = [(core.slope * Math.PI) / 180, (angle * Math.PI) / 180];
+  return {
+    mouth: { x: (core.end - core.start + down * Math.sin(slope)) / Math.cos(slope), y: 0, z: -down },
+    way: { x: -Math.cos(lean), y: 0, z: Math.sin(lean) },
+  };
+}
+
+/** What the endpin's bore takes out of the core, in the core frame; the drill begins outside the tail, which leans to it. */
+export function endpinDrilled(given: EndpinBore): Drilled {
+  const { mouth, way } = axisOf(given);
+  const { bore, depth } = given;
+  const on = (by: number): Vec3 => ({ x: mouth.x + way.x * by, y: 0, z: mouth.z + way.z * by });
+  return { id: "endpin", diameter: bore, from: on(-bore), to: on(depth), wood: [[bore, bore + depth]] };
+}
+
+function wallsOf(given: EndpinInput, mouth: Vec3, end: Vec3): Wall[] {
   const { core, bore, wall, down, taken } = given;
   const radius = bore / 2;
-  const high = radius * Math.cos(lean);
+  const high = radius * Math.cos((given.angle * Math.PI) / 180);
   const front = -Math.max(mouth.z, end.z) - high;
   const back = core.depth + Math.min(mouth.z, end.z) - high;
   const along = Math.cos((core.slope * Math.PI) / 180);
@@ -79,13 +99,20 @@ function wallsOf(given: EndpinInput, mouth: Vec3, end: Vec3, lean: number): Wall
       mend: narrower(half - radius),
     },
     ...taken.map((one) => {
-      const left = toTaken(one, { from: mouth, to: end }, core.depth) - radius;
+      const room = (depth: number) =>
+        toTaken(one, { from: mouth, to: on(mouth, end, depth / given.depth) }, core.depth) - radius;
+      const left = room(given.depth);
       return {
         ...{ left, between: `${what} and ${one.what}`, ids: ["endpin.depth", "endpin.bore"] },
-        mend: `${lowerTo("endpin.depth", Math.max(0, given.depth - (wall - left)))} or less, or move ${one.what}`,
+        mend: `${lowerTo("endpin.depth", left < wall ? greatest(0, given.depth, (depth) => room(depth) >= wall) : given.depth)}, or move ${one.what}`,
       };
     }),
   ];
+}
+
+function on(from: Vec3, to: Vec3, share: number): Vec3 {
+  const at = (axis: "x" | "y" | "z") => from[axis] + (to[axis] - from[axis]) * share;
+  return { x: at("x"), y: at("y"), z: at("z") };
 }
 
 function toTaken(taken: Taken, axis: { readonly from: Vec3; readonly to: Vec3 }, thickness: number): number {

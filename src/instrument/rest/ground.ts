@@ -1,6 +1,6 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Straight } from "../../geometry/solid/segments-apart.ts";
-import type { RestPart } from "../../order/rest-part.ts";
+import type { RecessPart } from "../../order/recess-part.ts";
 
 /** A border of a part's wood in its own plane, mm, and how much of its edge is eased at the front and at the back. */
 export type Border = {
@@ -25,7 +25,7 @@ export type Taken =
  * borders run round, as far as anything may be sunk at all.
  */
 export type Ground = {
-  readonly part: RestPart;
+  readonly part: RecessPart;
   readonly thickness: number;
   readonly within: Path;
   readonly borders: readonly Border[];

@@ -3,27 +3,26 @@ import { mirrored } from "../../geometry/mirror.ts";
 import type { Path } from "../../geometry/path.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import { dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-import type { RestPart } from "../../order/rest-part.ts";
+import type { RecessPart } from "../../order/recess-part.ts";
 import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type EdgeProfile, type Spec } from "../../order/spec.ts";
 import { type Bodies, madeBody } from "../body/body.ts";
 import { coreFullFrom } from "../body/recess.ts";
-import type { BridgeOnCore } from "../bridge/bridge.ts";
-import { madeSunk } from "../bridge/sunk.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreHalf, coreWidthOf } from "../core/width.ts";
+import type { Joinery } from "../neck/joinery.ts";
 import type { RodsAndPins } from "../neck/rods-and-pins.ts";
 import { placeOfWing } from "../wing/place.ts";
 import type { Wing, Wings } from "../wing/wings.ts";
 import type { Ground, Taken } from "./ground.ts";
 
 /** What the grounds of rests rest on. */
-export type UnderRests = Wings & Bodies & BridgeOnCore & RodsAndPins & { readonly core: CoreFrame };
+export type UnderRests = Wings & Bodies & Joinery & RodsAndPins & { readonly core: CoreFrame };
 
 const sharp = { front: 0, back: 0 };
 
 /** The wood of the part that carries something, without what rests take of it themselves. */
-export function groundOf(part: RestPart, spec: Spec, made: UnderRests): Ground {
+export function groundOf(part: RecessPart, spec: Spec, made: UnderRests): Ground {
   if (part === "neck") return neckGround(spec, made);
   return part === "body"
     ? bodyGround(spec, made)
@@ -60,20 +59,20 @@ function wingGround(side: Side, spec: Spec, { wings }: UnderRests): Ground {
       { what: "the wing's edge", path: seen(cut), eased },
       { what: "the joint", path: seen({ closed: false, points: line }), eased: sharp },
     ],
-    taken: joint.pins.map(({ id, at }) => ownPin(wings![side], side, id, at, of)),
+    taken: joint.pins.map(({ id, at }) => ownPin(wings![side], side, id, at)),
   };
 }
 
 /** A joint pin's hole in the wing's own axes. */
-function ownPin({ solidInput }: Wing, side: Side, id: string, at: Vec3, of: (name: string) => number): Taken {
-  const { frame, joint } = placeOfWing(solidInput.place);
+function ownPin({ placeInput, pinHole }: Wing, side: Side, id: string, at: Vec3): Taken {
+  const { frame, joint } = placeOfWing(placeInput);
   const own = (place: Vec3): Vec3 => {
     const from = { x: place.x - frame.origin.x, y: place.y - frame.origin.y, z: place.z - frame.origin.z };
     return { x: dot(from, frame.u), y: dot(from, frame.v), z: dot(from, frame.w) };
   };
-  const end = along(at, joint.normal, of("pin.depth"));
+  const end = along(at, joint.normal, pinHole.depth);
   return {
-    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: of("pin") / 2 },
+    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: pinHole.diameter / 2 },
     axis: { from: own(at), to: own(end) },
   };
 }
@@ -98,7 +97,7 @@ function bodyGround(spec: Spec, { body }: UnderRests): Ground {
 /** The core, as far as it is full: at its tail less what the leaning end takes, at its sides where they are nearest. */
 function neckGround(spec: Spec, made: UnderRests): Ground {
   const of = (id: string) => dimensionOf(spec, id);
-  const { core, wings, neckRods, neckPins, bridgeSunk } = made;
+  const { core, wings, neckRods, neckPins, corePockets } = made;
   const depth = of("core.depth");
   const slope = (core.slope * Math.PI) / 180;
   const from = coreFullFrom({ ...core, depth }, of("neck.transition.end"), of("neck.heel.end"));
@@ -122,19 +121,16 @@ function neckGround(spec: Spec, made: UnderRests): Ground {
       ...pins.map((pin) =>
         sunk(`the ${pin.id} pin`, front(circle(pin, pin.diameter / 2)), pin.depth as number),
       ),
-      ...madeSunk(bridgeSunk).map(({ kind, id, path, depth: deep }) =>
-        sunk(kind === "cradle" ? "the cradle" : `the screw ${id}`, path, deep),
-      ),
-      ...(wings === null ? [] : sides.flatMap((side) => pinsInCore(side, spec, wings[side]))),
+      ...corePockets.map(({ what, path, depth: deep }) => sunk(what, path, deep)),
+      ...(wings === null ? [] : sides.flatMap((side) => pinsInCore(side, wings[side]))),
     ],
   };
 }
 
 /** The holes of a wing's pins in the core. */
-function pinsInCore(side: Side, spec: Spec, { joint }: Wing): Taken[] {
-  const of = (name: string) => dimensionOf(spec, `wing.${side}.${name}`);
+function pinsInCore(side: Side, { joint, pinHole }: Wing): Taken[] {
   return joint.pins.map(({ id, at }) => ({
-    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: of("pin") / 2 },
-    axis: { from: at, to: along(at, joint.face.w, -of("pin.depth")) },
+    ...{ kind: "bored", what: `pin ${id} of the ${side} wing`, radius: pinHole.diameter / 2 },
+    axis: { from: at, to: along(at, joint.face.w, -pinHole.depth) },
   }));
 }

@@ -13,15 +13,18 @@ import type { Wall } from "../wall.ts";
 import { type WingJoint, wingJoint } from "./joint.ts";
 import { type WingOutline, wingOutline } from "./outline.ts";
 import { wingPinWalls } from "./pin-walls.ts";
-import { type WingPlace, wingPlace } from "./place.ts";
+import { type WingPlace, type WingPlaceInput, wingPlace } from "./place.ts";
 import { type WingSolidInput, wingSolid } from "./solid.ts";
 import { wingTop } from "./top.ts";
 
 /** One wing, worked out when asked for. `joint`, `solidInput` and `solid` throw where the outline is none. */
 export type Wing = {
   readonly place: WingPlace;
+  readonly placeInput: WingPlaceInput;
   readonly outline: WingOutline;
   readonly joint: WingJoint;
+  /** A pin's hole, in the wing as in the core, mm. */
+  readonly pinHole: { readonly diameter: number; readonly depth: number };
   readonly pinWalls: readonly Wall[];
   /** Its finished front, for a bow over it, among the instrument's axes. */
   readonly top: FinishedTop;
@@ -61,7 +64,8 @@ function wingOf(
   const of = (id: string) => dimensionOf(spec, id);
   const own = (name: string) => of(`wing.${side}.${name}`);
   const thickness = own("thickness");
-  const pin = { diameter: own("pin"), depth: own("pin.depth") };
+  // A pin stands in its hole with room all round, in the wing as in the core.
+  const pin = { diameter: own("pin") + 2 * own("pin.fit"), depth: own("pin.depth") };
   const outlined = () => {
     if (made.outline.kind !== "ok")
       throw new RangeError(`the ${side} wing has no outline: ${made.outline.kind}`);
@@ -74,6 +78,8 @@ function wingOf(
   };
   const made: Wing = lazy<Wing>({
     place: () => store.answer(wingPlace, place).value,
+    placeInput: () => place,
+    pinHole: () => pin,
     outline: () =>
       store.answer(wingOutline, {
         ...{ face: wing.face, mitre: made.place.cut.mitre, past: 2 * (thickness + own("arris")) },

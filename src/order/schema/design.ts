@@ -11,6 +11,7 @@ import { quantity } from "./quantity.ts";
 import { recesses } from "./recesses.ts";
 import { record } from "./record.ts";
 import { rests } from "./rests.ts";
+import { veneers } from "./veneers.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
 const dimensions = record(
@@ -26,6 +27,17 @@ const woods = (part: string) =>
     .meta({ description: `what the ${part} may be made of, the best first` });
 
 const madeOf = (part: string) => word(`what the ${part} is made of: a name of woods.yaml`);
+
+/** Fits that the design's own clearances follow; it declares those that something of it follows. */
+const fits = record({
+  dimensions: record(
+    Object.fromEntries(
+      catalogue
+        .filter(({ feature }) => feature === "fits")
+        .map((entry) => [entry.id, form(entry).optional()]),
+    ),
+  ),
+});
 
 /** One kind of instrument, all string counts. */
 export const designFile = record({
@@ -79,6 +91,8 @@ export const designFile = record({
   body: body.optional(),
   recesses: recesses.optional(),
   rests: rests.optional(),
+  fits: fits.optional(),
+  veneers: veneers.optional(),
 });
 
 /** A design as it is written. */

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
-import { restParts } from "../rest-part.ts";
+import { recessParts } from "../recess-part.ts";
 import type { RestFeature } from "../settable.ts";
 import { form } from "./dimension.ts";
 import { face, places } from "./face.ts";
@@ -15,7 +15,7 @@ function own(feature: RestFeature) {
 }
 
 const chin = record({
-  on: oneOf(restParts, "the part whose front carries it"),
+  on: oneOf(["body", "wing-bass", "wing-treble"], "the part whose front carries it"),
   hold: z.union(
     [
       record({ clamp: record({ dimensions: own("chin-clamp") }) }),
@@ -33,7 +33,7 @@ function mounts(feature: RestFeature) {
       .array(
         record({
           id: word("the mount's name"),
-          in: oneOf(restParts, "the part whose back it is sunk into"),
+          in: oneOf(recessParts, "the part whose back it is sunk into"),
           at: z.tuple([measure, measure], { error: "two measures: [along, out]" }).meta({
             description:
               "its middle. In a wing along it and out from the joint line's head end; in a body along from its head end and across to the treble side; in the neck along the core's front from its start and across to the treble side",
