@@ -10,12 +10,17 @@ import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
 import { coreJoinery } from "./core-joinery.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
+import { guidedChecks } from "./guided/guided-checks.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { recessReach } from "./recess-reach.ts";
+import { recessWall } from "./recess-wall.ts";
+import { restChinClear, restChinGrip } from "./rest-chin.ts";
+import { endpinWall, restWall } from "./rest-wall.ts";
 import { rodWall } from "./rod-wall.ts";
 import { sawLine } from "./saw-line.ts";
 import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
@@ -66,7 +71,10 @@ export const checks: readonly Check[] = [
   sawLine("plan"),
   sawLine("side"),
   wingPin,
+  ...[recessWall, recessReach],
   stringsClear,
+  ...[restChinClear, restChinGrip, restWall, endpinWall],
+  ...guidedChecks,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

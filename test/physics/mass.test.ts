@@ -45,6 +45,7 @@ function meshed({ instrument }: Model): Meshed {
       ? []
       : (["bass", "treble"] as const).map((side): [string, Solid] => [`wing-${side}`, wings[side].solid])),
     ...(instrument.body === null ? [] : [["body", instrument.body.solid] as [string, Solid]]),
+    ...instrument.covers.map(({ recess, solid }): [string, Solid] => [`cover-${recess.id}`, solid()]),
   ];
   return new Map(
     solids.map(([name, solid]) => {
@@ -68,6 +69,7 @@ function woodOf(model: Model, name: string): string {
   }
   const own = spec.partWoods;
   if (name === "bridge" || name === "nut" || name === "tailpiece") return own[name];
+  if (name.startsWith("cover-")) return own.cover!;
   return name === "rods" ? own.rod : name === "body" ? own.body! : own.wings!;
 }
 
@@ -192,7 +194,7 @@ describe("the masses", () => {
   it.each(specs)("of %s agree with the kernel within 0.05 % for every part, and add up", (_, spec) => {
     const model = modelFor(spec());
     const measures = meshed(model);
-    expect(measures.size).toBe(model.instrument.wings === null ? 6 : 7);
+    expect(measures.size).toBe((model.instrument.wings === null ? 6 : 7) + 4);
     expect(faults(model, model.masses, measures)).toEqual([]);
   });
 
@@ -234,6 +236,7 @@ describe("the masses", () => {
     }
     expect(parts.map(({ name }) => name)).toEqual([
       ...["neck", "fingerboard", "bridge", "nut", "tailpiece", "wing-bass", "wing-treble"],
+      ...["cover-battery", "cover-preamp", "cover-volume", "cover-jack"],
     ]);
   });
 

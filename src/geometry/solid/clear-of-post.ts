@@ -1,33 +1,46 @@
 import type { Point } from "../point.ts";
-import { type Straight, segmentsApart } from "./segments-apart.ts";
+import { polygonRound } from "../polygon-round.ts";
+import { listsApart, type Straight } from "./segments-apart.ts";
 import type { Vec3 } from "./vec3.ts";
 
 /** All that lies within a polygon and no higher than `top`, mm: a post without a foot. */
 export type Post = { readonly corners: readonly Point[]; readonly top: number };
 
 /**
- * How far a straight piece stays from a post, mm; where it goes into it, how far it comes under the post's top there, negative. A post of
- * fewer than three corners has no inside, and is as far as its edges.
+ * How far straight pieces stay from a post, mm, the nearest of them; where one goes into it, how far it comes under the post's top there, negative. A post of
+ * fewer than three corners has no inside, and is as far as its edges. Infinite where there is no piece.
  */
-export function clearOfPost({ corners, top }: Post, { from, to }: Straight): number {
-  const lowered: Straight = { from: { ...from, z: from.z - top }, to: { ...to, z: to.z - top } };
-  let least = Number.POSITIVE_INFINITY;
-  for (const part of partsInside(corners, lowered)) least = Math.min(least, part.from.z, part.to.z);
-  if (least < 0) return least;
+export function clearOfPost({ corners, top }: Post, pieces: readonly Straight[]): number {
+  const edges = corners.map((corner, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    return { from: { ...corner, z: 0 }, to: { ...next, z: 0 } };
+  });
+  const lowered = pieces.map(({ from, to }): Straight => {
+    return { from: { ...from, z: from.z - top }, to: { ...to, z: to.z - top } };
+  });
+  const box = extents(corners);
+  const over = lowered
+    .filter((piece) => overlaps(box, piece))
+    .flatMap((piece) => partsInside(corners, piece));
+  const lowest = over.reduce(
+    (least, { from, to }) => Math.min(least, from.z, to.z),
+    Number.POSITIVE_INFINITY,
+  );
+  if (lowest < 0) return lowest;
   // Beside the post and under its top only the way along the ground counts.
-  for (const part of flattened(lowered)) {
-    const [minX, maxX] = [Math.min(part.from.x, part.to.x), Math.max(part.from.x, part.to.x)];
-    const [minY, maxY] = [Math.min(part.from.y, part.to.y), Math.max(part.from.y, part.to.y)];
-    let a = corners.at(-1)!;
-    for (const b of corners) {
-      const besideX = Math.max(minX - Math.max(a.x, b.x), Math.min(a.x, b.x) - maxX);
-      const besideY = Math.max(minY - Math.max(a.y, b.y), Math.min(a.y, b.y) - maxY);
-      if (Math.max(besideX, besideY) < least)
-        least = Math.min(least, segmentsApart(part, { from: { ...a, z: 0 }, to: { ...b, z: 0 } }));
-      a = b;
-    }
-  }
-  return least;
+  return listsApart(lowered.flatMap(flattened), edges, lowest);
+}
+
+type Extents = { readonly low: Point; readonly high: Point };
+
+function extents(points: readonly Point[]): Extents {
+  const [x, y] = [points.map((point) => point.x), points.map((point) => point.y)];
+  return { low: { x: Math.min(...x), y: Math.min(...y) }, high: { x: Math.max(...x), y: Math.max(...y) } };
+}
+
+function overlaps({ low, high }: Extents, { from, to }: Straight): boolean {
+  const own = extents([from, to]);
+  return own.high.x >= low.x && own.low.x <= high.x && own.high.y >= low.y && own.low.y <= high.y;
 }
 
 /** A piece in at most two, what lies under 0 laid flat. */
@@ -50,33 +63,19 @@ function along(from: Vec3, to: Vec3, share: number): Vec3 {
 /** What of a piece lies over the inside of a polygon. */
 function partsInside(corners: readonly Point[], { from, to }: Straight): Straight[] {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const shares: number[] = [];
-  let a = corners.at(-1)!;
-  for (const b of corners) {
-    const [ax, ay, ex, ey] = [a.x - from.x, a.y - from.y, b.x - a.x, b.y - a.y];
-    a = b;
+  const shares = corners.flatMap((a, i) => {
+    const b = corners[(i + 1) % corners.length]!;
+    const [ex, ey] = [b.x - a.x, b.y - a.y];
     const across = dx * ey - dy * ex;
-    if (across === 0) continue;
-    const share = (ax * ey - ay * ex) / across;
-    const onEdge = (ax * dy - ay * dx) / across;
-    if (share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1) shares.push(share);
-  }
+    if (across === 0) return [];
+    const share = ((a.x - from.x) * ey - (a.y - from.y) * ex) / across;
+    const onEdge = ((a.x - from.x) * dy - (a.y - from.y) * dx) / across;
+    return share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1 ? [share] : [];
+  });
   const ends = [0, ...shares.sort((a, b) => a - b), 1];
   return ends.slice(1).flatMap((end, i) => {
     const start = ends[i]!;
     const middle = along(from, to, (start + end) / 2);
-    return within(corners, middle) ? [{ from: along(from, to, start), to: along(from, to, end) }] : [];
+    return polygonRound(corners, middle) ? [{ from: along(from, to, start), to: along(from, to, end) }] : [];
   });
-}
-
-/** Whether a polygon runs round a place. */
-function within(corners: readonly Point[], { x, y }: Point): boolean {
-  let inside = false;
-  let a = corners.at(-1);
-  for (const b of corners) {
-    if (a !== undefined && a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x))
-      inside = !inside;
-    a = b;
-  }
-  return inside;
 }

@@ -17,7 +17,14 @@ export type Fit =
 function meetings(spec: Spec): Fit[] {
   const joint = (first: string, second: string): Fit => ({ kind: "joint", first, second });
   const cradled = spec.bridgeFoot.kind === "cradle";
+  const covers = spec.recesses
+    .filter(({ cover }) => cover)
+    .map(({ id, in: part }): Fit => {
+      const clearance = dimensionOf(spec, "cover.clearance");
+      return { kind: "let-in", first: `cover-${id}`, second: part, clearance, floor: true };
+    });
   return [
+    ...covers,
     ...[joint("neck", "fingerboard"), joint("neck", "nut"), joint("nut", "fingerboard")],
     // Over a cradle the bridge stands on the pickup, whose top lies flush with the core.
     ...(cradled ? [joint("pickup", "bridge")] : [joint("neck", "bridge")]),

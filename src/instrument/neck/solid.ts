@@ -9,6 +9,7 @@ import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { type CoreFrame, frontAt } from "../core/frame.ts";
 import { coreAxes } from "../core/from-core.ts";
+import { type Drilled, drilledCutter } from "../drilled.ts";
 import { type Pocket, pocketCutter } from "../pocket.ts";
 import { type ProfileInput, profileOf } from "./profile.ts";
 import { profilePlaces } from "./profile-places.ts";
@@ -26,7 +27,7 @@ export type Hole = {
   readonly depth: number;
 };
 
-/** What the neck's solid follows from; mm and degrees. `channels` are sunk from z = 0, `pockets` into the core, `coreDepth` thick, in its own frame. */
+/** What the neck's solid follows from; mm and degrees. `channels` are sunk from z = 0, `pockets` into the core, `coreDepth` thick, and bores `drilled` through it, in its own frame. */
 export type NeckSolidInput = {
   readonly profile: ProfileInput;
   readonly stations: readonly number[];
@@ -34,6 +35,7 @@ export type NeckSolidInput = {
   readonly holes: readonly Hole[];
   readonly channels: readonly { readonly path: Path; readonly depth: number }[];
   readonly pockets: readonly Pocket[];
+  readonly drilled: readonly Drilled[];
   readonly coreDepth: number;
 };
 
@@ -55,7 +57,7 @@ const fromTreble = (y: number): Frame => ({
  * The finished neck: head and core as the two outlines saw them out of the blank, and between them the carved piece, lofted
  * through its sections; holes, channels and pockets cut. As the instrument lies.
  */
-export const neckSolid = step("neck.solid", 2, (given: NeckSolidInput): Solid => {
+export const neckSolid = step("neck.solid", 3, (given: NeckSolidInput): Solid => {
   const { profile, channels, holes } = given;
   const { minX, maxX, minY, maxY } = extentsOf([profile.plan])!;
   const { minY: lowest, maxY: highest } = extentsOf([profile.side])!;
@@ -83,7 +85,8 @@ export const neckSolid = step("neck.solid", 2, (given: NeckSolidInput): Solid =>
   const cutters = [
     ...channels.map(channel),
     ...holes.map(hole),
-    ...given.pockets.map((pocket) => sunk(given, pocket)),
+    ...given.pockets.map((pocket) => inCore(given, pocketCutter(pocket, given.coreDepth))),
+    ...given.drilled.map((bore) => inCore(given, drilledCutter(bore))),
   ];
   const piece = carvedPiece(given);
   const front = coreFront(given, across);
@@ -143,9 +146,9 @@ function channel({ path, depth }: NeckSolidInput["channels"][number]): Solid {
   return { kind: "extrude", outlines: [{ outer: path, holes: [] }], base: -depth, height: depth + clear };
 }
 
-/** The cutter of a pocket, square to the core's front. */
-function sunk({ core, coreDepth }: NeckSolidInput, pocket: Pocket): Solid {
-  return { kind: "place", solid: pocketCutter(pocket, coreDepth), frame: coreAxes(core) };
+/** A cutter given in the core's own frame. */
+function inCore({ core }: NeckSolidInput, solid: Solid): Solid {
+  return { kind: "place", solid, frame: coreAxes(core) };
 }
 
 /** Axes square to a direction, with w along it: as an input it was rounded, so that it is made a unit again. */

@@ -6,6 +6,7 @@ import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import { bodyMeasured } from "./body.ts";
 import { bridgeMeasured } from "./bridge.ts";
+import { coverMeasured } from "./cover.ts";
 import { boardMeasured } from "./fingerboard.ts";
 import { hardwarePieces } from "./hardware.ts";
 import type { Measured } from "./moments.ts";
@@ -55,7 +56,7 @@ export function masses(spec: Spec, instrument: Instrument, store: Store, taken: 
 
 /** Every part, each measured when its own numbers are asked for. */
 function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsTaken): Weighed[] {
-  const { bridge, nut, tailpiece, rod, wings, body } = spec.partWoods;
+  const { bridge, nut, tailpiece, rod, wings, body, cover } = spec.partWoods;
   const of = (name: string, wood: string, measured: () => Measured): Weighed => {
     const own: Weighed = lazy<Weighed>({
       ...{ name: () => name, wood: () => wood },
@@ -84,6 +85,11 @@ function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsT
       : [
           of("body", body ?? taken.neck, () => store.answer(bodyMeasured, instrument.body!.solidInput).value),
         ]),
+    ...spec.recesses.flatMap(({ id, cover: covered }) => {
+      const input = () => instrument.covers.find(({ recess }) => recess.id === id)!.input;
+      const measured = () => store.answer(coverMeasured, input()).value;
+      return covered ? [of(`cover-${id}`, cover ?? tailpiece, measured)] : [];
+    }),
     ...(dimensionOf(spec, "rod.count") > 0 ? [of("rods", rod, () => neck().rods!)] : []),
   ];
 }
