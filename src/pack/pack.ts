@@ -58,16 +58,14 @@ export type Means = {
  */
 export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
-  const wanted = ({ part }: { part: string }) => only === "all" || only.includes(part);
   const whole = only === "all";
+  const wanted = ({ part }: { part: string }) => whole || only.includes(part);
   const meshOf = meshedOnce(await kernel(), store);
   const found = [
     ...findings(model),
     ...(whole ? await foundInSolids(model, meshOf, kernel, store) : []),
   ].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const flats = flatsOf(spec).filter(wanted);
-  const solids = solidFiles(model).filter(wanted);
-  const pieces = whole ? assembledFiles(model) : [];
+  const [flats, solids] = [flatsOf(spec).filter(wanted), solidFiles(model).filter(wanted)];
   const named = [...flats, ...solids, ...(whole ? [{ name: "assembly" }] : [])];
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
@@ -75,20 +73,48 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
   // A part's outline and its solid may share a name.
   const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
-  const report = reportOf(model, found, parts, {
-    parts: only,
-    notLookedAt: whole ? [] : solidChecks.map(({ id }) => id),
-  });
-  const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
-  for (const entry of drawn.filter(({ file }) => free(file)))
-    made.push(await fullSizePackFile(entry, spec, titleOf(entry, spec, found)));
-  const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
-  made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
-  made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
-  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, meshOf(file)));
+  const notLookedAt = whole ? [] : solidChecks.map(({ id }) => id);
+  const report = reportOf(model, found, parts, { parts: only, notLookedAt });
+  const made = [
+    ...(await drawnFiles(
+      drawn.filter(({ file }) => free(file)),
+      model,
+      found,
+    )),
+    ...pictureFiles(model, store, found, wanted, free),
+    ...solids.filter(free).flatMap((file) => solidPackFiles(file, meshOf(file))),
+  ];
+  const pieces = whole ? assembledFiles(model) : [];
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
     made.push(...assemblyFiles(model, pieces, meshOf, store, found));
   return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
+}
+
+/** Machine files with their pictures, and each at full size on paper. */
+async function drawnFiles(
+  drawn: readonly DrawnFlat[],
+  model: Model,
+  found: readonly Finding[],
+): Promise<PackFile[]> {
+  const made = drawn.flatMap((entry) => machineFiles(entry, model, found));
+  for (const entry of drawn)
+    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model.spec, found)));
+  return made;
+}
+
+/** Sheets and plots of the parts that are asked for; a sheet that shows something held back is held back too. */
+function pictureFiles(
+  model: Model,
+  store: Store,
+  found: readonly Finding[],
+  wanted: (file: { readonly part: string }) => boolean,
+  free: (file: { readonly name: string }) => boolean,
+): PackFile[] {
+  const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
+  return [
+    ...sheets.map((file) => sheetPackFile(file, model, store, found)),
+    ...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)),
+  ];
 }
 
 /** The assembled instrument as solids, and its sheets. */
