@@ -53,7 +53,14 @@ function attribute(tag: string, name: string): string {
 /** The numbers of certain attributes of every tag of a kind; NaN where one is missing. */
 function numbers(body: string, tags: RegExp, names: readonly string[]): number[] {
   const found: number[] = [];
+  // Most files have the attributes in just this order, which is read at a fraction of the cost.
+  const plainly = new RegExp(`^<\\w+ ${names.map((name) => `${name}="([^"]*)"`).join(" ")}\\s*/>$`);
   for (const [tag] of body.matchAll(tags)) {
+    const values = plainly.exec(tag);
+    if (values !== null) {
+      for (let i = 1; i < values.length; i++) found.push(values[i] === "" ? Number.NaN : Number(values[i]));
+      continue;
+    }
     // Names and values by turns; split at the quotes, which is many times quicker than looking for each name.
     const parts = tag.split('"');
     for (const name of names) {

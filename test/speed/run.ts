@@ -1,11 +1,12 @@
 // Prints timings as ratios, measured in interleaved pairs in this one run: `npm run speed`, or `npm run speed -- --json`.
-// A word (`commands`, `neck`, `strings`, `flat`, `solid`) keeps it to one part.
+// A word (`commands`, `neck`, `strings`, `flat`, `solid`, `whole`) keeps it to one part.
 import { commandRows } from "./commands.ts";
 import { flatRows } from "./flat.ts";
 import { neckRows } from "./neck.ts";
 import type { Row } from "./row.ts";
 import { solidRows } from "./solid.ts";
 import { stringRows } from "./strings.ts";
+import { wholeRows } from "./whole.ts";
 
 const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
   commands: commandRows,
@@ -13,6 +14,7 @@ const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
   strings: stringRows,
   flat: flatRows,
   solid: solidRows,
+  whole: wholeRows,
 };
 const asked = process.argv.slice(2).filter((word) => Object.hasOwn(parts, word));
 const rows: Row[] = [];

@@ -99,25 +99,29 @@ export function isSeen(
 }
 
 /** Of each of so many meshes the seen field that is nearest to the middle of all its seen fields; null where none is seen. */
-export function midstOf({ minX, minY, field, across, whose }: Depths, count: number): (Point | null)[] {
+export function midstOf({ minX, minY, field, across, high, whose }: Depths, count: number): (Point | null)[] {
   const sums = Array.from({ length: count }, () => ({ x: 0, y: 0, fields: 0 }));
-  for (const [i, own] of whose.entries()) {
-    if (own < 0) continue;
-    sums[own]!.x += i % across;
-    sums[own]!.y += Math.floor(i / across);
-    sums[own]!.fields++;
+  const nearest = sums.map(() => ({ away: Infinity, x: 0, y: 0 }));
+  for (const round of ["sums", "nearest"] as const) {
+    for (let y = 0; y < high; y++) {
+      for (let x = 0; x < across; x++) {
+        const own = whose[y * across + x]!;
+        if (own < 0) continue;
+        const sum = sums[own]!;
+        if (round === "sums") {
+          sum.x += x;
+          sum.y += y;
+          sum.fields++;
+          continue;
+        }
+        const [dx, dy] = [x - sum.x / sum.fields, y - sum.y / sum.fields];
+        const away = dx * dx + dy * dy;
+        if (away < nearest[own]!.away) nearest[own] = { away, x, y };
+      }
+    }
   }
-  const nearest = sums.map(() => ({ away: Infinity, at: -1 }));
-  for (const [i, own] of whose.entries()) {
-    if (own < 0) continue;
-    const { x, y, fields } = sums[own]!;
-    const away = Math.hypot((i % across) - x / fields, Math.floor(i / across) - y / fields);
-    if (away < nearest[own]!.away) nearest[own] = { away, at: i };
-  }
-  return nearest.map(({ at }) =>
-    at < 0
-      ? null
-      : { x: minX + ((at % across) + 0.5) * field, y: minY + (Math.floor(at / across) + 0.5) * field },
+  return nearest.map(({ away, x, y }) =>
+    away === Infinity ? null : { x: minX + (x + 0.5) * field, y: minY + (y + 0.5) * field },
   );
 }
 

@@ -7,12 +7,12 @@ import type { View } from "./view.ts";
 
 /**
  * What is seen of some meshes in a view, mm: where a surface turns away, and corners within it, open paths of straight lines; and of each mesh a place in the
- * midst of what is seen of it, null where nothing is.
+ * midst of what is seen of it, null where nothing is, when somebody asks.
  */
 export type SeenLines = {
   readonly outline: readonly Path[];
   readonly corners: readonly Path[];
-  readonly midst: readonly (Point | null)[];
+  readonly midst: () => readonly (Point | null)[];
 };
 
 /** Two places of a view, mm. */
@@ -38,7 +38,7 @@ export function seenLines(all: readonly Edged[], view: View, field: number): See
   const short = field;
   return {
     ...{ outline: chained(outline, short), corners: chained(corners, short) },
-    midst: midstOf(depths, all.length),
+    midst: () => midstOf(depths, all.length),
   };
 }
 

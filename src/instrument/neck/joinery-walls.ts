@@ -1,3 +1,4 @@
+import { extentsOf } from "../../geometry/measure.ts";
 import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import { type Frame, fromFrame, upright } from "../../geometry/solid/frame.ts";
 import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
@@ -54,7 +55,10 @@ function betweenPin({ side, id, hole }: WingPinHole, prism: Prism, wall: number)
     const { at, out } = hole;
     return own(prism.frame, { x: at.x - deep * out.x, y: at.y - deep * out.y, z: at.z - deep * out.z });
   });
-  const left = Math.min(...along.map((place) => outside(prism, place))) - radius;
+  // The two ends and the outline's box are enough to go by where they are far apart.
+  const boxes = boxesApart(prism.path, [along[0]!, along.at(-1)!]);
+  const nearest = boxes > far ? boxes : Math.min(...along.map((place) => outside(prism, place)));
+  const left = nearest - radius;
   const highest = Math.max(...along.map(({ z }) => z)) + radius;
   const shallow = -highest - wall;
   const move = `move pin ${id} of the ${side} wing`;
@@ -63,6 +67,18 @@ function betweenPin({ side, id, hole }: WingPinHole, prism: Prism, wall: number)
     ids: [prism.depthId, `wing.${side}.pin.depth`, `wing.${side}.pin`, `wing.${side}.start`],
     mend: shallow > 0 ? `${lowerTo(prism.depthId, shallow)} or ${move}` : move,
   };
+}
+
+/** What is farther apart than this in plan, mm, meets nowhere: `check` asks it of every order. */
+const far = 20;
+
+function boxesApart(path: CorePocket["path"], ends: readonly Vec3[]): number {
+  const box = extentsOf([path])!;
+  const [xs, ys] = [ends.map(({ x }) => x), ends.map(({ y }) => y)];
+  return Math.hypot(
+    Math.max(0, box.minX - Math.max(...xs), Math.min(...xs) - box.maxX),
+    Math.max(0, box.minY - Math.max(...ys), Math.min(...ys) - box.maxY),
+  );
 }
 
 function own(frame: Frame, place: Vec3): Vec3 {

@@ -27,13 +27,17 @@ export function apartSheet({ hand, papers, parts }: AssemblySheetInput): Sheet {
     view,
     long,
   );
+  const midst = seen.midst();
   const box = extentsOf([...seen.outline, ...seen.corners])!;
   for (const paper of papers) {
     const empty = emptySheet(paper, "");
     for (const { text, factor } of scales) {
-      if ((box.maxX - box.minX) * factor > empty.frame.maxX) continue;
+      const { frame } = empty;
+      const room = { wide: frame.maxX - frame.minX, high: frame.maxY - frame.minY };
+      const [wide, high] = [(box.maxX - box.minX) * factor, (box.maxY - box.minY) * factor];
+      if (wide > room.wide || high > room.high) continue;
       const tags = moved.flatMap((part, i) => {
-        const at = seen.midst[i];
+        const at = midst[i];
         // Nothing points at what isn't seen.
         if (at === null || at === undefined) return [];
         const point = { x: at.x * factor, y: at.y * factor };

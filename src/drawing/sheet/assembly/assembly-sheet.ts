@@ -29,7 +29,14 @@ export function assemblySheet(input: AssemblySheetInput): Sheet {
   const player = seen(playersView(input.hand));
   for (const paper of input.papers) {
     const empty = emptySheet(paper, "");
-    for (const scale of scales.filter(({ factor }) => long * factor < empty.frame.maxX)) {
+    const { frame } = empty;
+    // Side and tail stand beside each other, front and side over each other.
+    const wide = (factor: number) => (long + box.most.y - box.least.y) * factor + least.beside;
+    const high = (factor: number) =>
+      (box.most.y - box.least.y + box.most.z - box.least.z) * factor + least.over;
+    const may = ({ factor }: Scale) =>
+      wide(factor) < frame.maxX - frame.minX && high(factor) < frame.maxY - frame.minY;
+    for (const scale of scales.filter(may)) {
       const first = mainViews(input, main, box, scale);
       if (first.kind !== "ok") continue;
       for (const detail of scales.filter(({ factor }) => factor <= scale.factor && factor >= 0.2)) {
@@ -42,6 +49,9 @@ export function assemblySheet(input: AssemblySheetInput): Sheet {
   }
   throw new RangeError("the assembly's sheet has room on no paper");
 }
+
+/** What dimensions and names take at least beside and over the main views, mm on paper. */
+const least = { beside: 20, over: 30 } as const;
 
 /** What stands in the title's block of a sheet of the assembled instrument. */
 export const notes = [

@@ -20,7 +20,7 @@ export function playersView(hand: "right" | "left"): View {
 }
 
 /** How wide a field of the depths is that tell what is seen: as a share of the instrument's length. */
-const share = 1 / 1200;
+const share = 1 / 900;
 
 /** What is seen of some parts; `length` is the instrument's, mm. */
 export function seenOf(parts: readonly Edged[], view: View, length: number): SeenLines {
