@@ -16,6 +16,7 @@ import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { printedJigs } from "./printed-jigs.ts";
 import { rodWall } from "./rod-wall.ts";
 import { sawLine } from "./saw-line.ts";
 import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
@@ -67,6 +68,7 @@ export const checks: readonly Check[] = [
   sawLine("side"),
   wingPin,
   stringsClear,
+  printedJigs,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */
