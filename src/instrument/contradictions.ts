@@ -13,6 +13,8 @@ import { joineryAtOdds } from "./at-odds/joinery.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
+import { recessesAtOdds } from "./at-odds/recesses.ts";
+import { restsAtOdds } from "./at-odds/rests.ts";
 import { rodsAtOdds, rodWallsAtOdds } from "./at-odds/rods.ts";
 import {
   crownsAtOdds,
@@ -44,8 +46,8 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[wingsAtOdds, rodWallsAtOdds, joineryAtOdds, pinWallsAtOdds, bodyAtOdds],
-  ...[besideStringsAtOdds, bowAtOdds],
+  ...[wingsAtOdds, rodWallsAtOdds, joineryAtOdds, pinWallsAtOdds, bodyAtOdds, recessesAtOdds],
+  ...[besideStringsAtOdds, bowAtOdds, restsAtOdds],
 ];
 
 /**

@@ -31,10 +31,13 @@ import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type NutMade, nutGetters } from "./nut/nut.ts";
+import { type Recesses, recessGetters } from "./recess/recesses.ts";
+import { type Rests, restGetters } from "./rest/rests.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type Wires, wireGetters } from "./strings/wires.ts";
+import { sunkenOf } from "./sunken.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 import { type Wings, wingGetters } from "./wing/wings.ts";
@@ -53,7 +56,9 @@ export type Instrument = Head &
   Bow &
   Joinery &
   Clear &
-  RodsAndPins & {
+  Rests &
+  RodsAndPins &
+  Recesses & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
     readonly taper: Taper;
@@ -184,9 +189,11 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
+    ...recessGetters(spec, store, () => own),
     ...wireGetters(spec, store),
     ...bowGetters(spec, store, () => own),
     ...clearGetters(spec, store, () => own),
+    ...restGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {
@@ -207,6 +214,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
         ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
         ...{ rods: own.neckRods, pins: own.neckPins },
         ...{ wingPins: own.wingPinHoles, pockets: own.corePockets },
+        sunken: sunkenOf(own.sunken.neck),
       }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),

@@ -1,4 +1,4 @@
-import type { Frame } from "../geometry/solid/frame.ts";
+import { type Frame, fromFrame } from "../geometry/solid/frame.ts";
 import { between, dot, type Vec3 } from "../geometry/solid/vec3.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { coreAxes } from "./core/from-core.ts";
@@ -21,6 +21,14 @@ export function intoPlane(plane: OwnPlane): (place: Vec3) => Vec3 {
   }
   const { frame } = placeOfWing(plane.place);
   return (place) => into(frame, into(core, place));
+}
+
+/** The place among the instrument's axes of one in a part's own; mm. */
+export function fromPlane(plane: OwnPlane, { x, y, z }: Vec3): Vec3 {
+  const core = coreAxes(plane.kind === "wing" ? plane.place.core : plane.core);
+  if (plane.kind === "core") return fromFrame(core, x, y, z - plane.drop);
+  const at = fromFrame(placeOfWing(plane.place).frame, x, y, z);
+  return fromFrame(core, at.x, at.y, at.z);
 }
 
 function into({ origin, u, v, w }: Frame, place: Vec3): Vec3 {

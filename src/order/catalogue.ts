@@ -1,6 +1,7 @@
 import { bodySettables } from "./body-settables.ts";
 import { neckSettables } from "./neck-settables.ts";
 import { recessSettables } from "./recess-settables.ts";
+import { restSettables } from "./rest-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
 import { wingSettables } from "./wing-settables.ts";
@@ -100,6 +101,7 @@ export const catalogue: readonly Settable[] = [
   ...wingSettables,
   ...bodySettables,
   ...recessSettables,
+  ...restSettables,
   settable(
     "instrument",
     "length",

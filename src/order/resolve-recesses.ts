@@ -68,11 +68,15 @@ export function resolveRecesses(
     const depth = measured(holds.depth, holds.face.frame.along, ["list", i, "holds", "depth"]);
     return face.ok ? { kind: "face", face: face.value, depth } : nothing;
   }
-  const led = bores.map(({ id, from, to, size, height }, i): SpecBore => {
+  const led = bores.map(({ id, from, to, size, height, begins }, i): SpecBore => {
     places[`bore.${id}`] = written.at(["recesses", "bores", i]);
     problems.push(...boreProblems({ id, from, to }, i, design));
-    const sizes = { size: measured(size, "recess.wall", ["bores", i, "size"]) };
-    return { id, from, to, ...sizes, height: measured(height, "recess.wall", ["bores", i, "height"]) };
+    const own = (measure: Measure, name: string) => measured(measure, "recess.wall", ["bores", i, name]);
+    const over = own(height, "height");
+    return {
+      ...{ id, from, to, size: own(size, "size"), height: over },
+      begins: begins === undefined ? over : own(begins, "begins"),
+    };
   });
   problems.push(...heldProblems(recesses, design));
   for (const [i, { id, size }] of led.entries())

@@ -164,6 +164,12 @@ const wanted: { readonly [feature in Feature]: string } = {
   "body-recess": "give the design's body a recess for the core",
   recesses: "add recesses to the design",
   "body-corners": "give the design's body four corners",
+  "chin-rest": "give the design a chin rest",
+  "chin-clamp": "give the design's chin rest a clamp",
+  "chin-screws": "give the design's chin rest screws",
+  "shoulder-mounts": "give the design mounts for a shoulder rest",
+  "knee-mounts": "give the design mounts for knee rests",
+  endpin: "give the design an endpin",
 };
 
 /** A dimension of something that this instrument doesn't have. */

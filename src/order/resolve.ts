@@ -9,8 +9,11 @@ import { type Checked, commandLine, type Position, type Problem, quoted } from "
 import { type ReadFile, readAs } from "./read.ts";
 import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
+import { resolveFixtures } from "./resolve-fixtures.ts";
 import { hardwareOf, hardwareProblems } from "./resolve-hardware.ts";
+import { resolvePaper } from "./resolve-paper.ts";
 import { resolveRecesses } from "./resolve-recesses.ts";
+import { resolveRests } from "./resolve-rests.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
 import { densitiesOf, partWoodsOf, woodProblems } from "./resolve-woods.ts";
@@ -103,10 +106,15 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const values = resolveValues(forms, design.written, count, wishesOf(order, options));
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
-  for (const part of [found, frets, values, ...(values.ok ? [features, recesses] : [])])
+  const rests = values.ok ? resolveRests(design, values.value) : values;
+  const fixtures = resolveFixtures(order, design.data.build, shop.data);
+  const paper = resolvePaper(order, shop.data);
+  const inDesign = values.ok ? [features, recesses, rests] : [];
+  for (const part of [found, frets, values, ...inDesign, fixtures, paper])
     if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !recesses.ok)
+  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !paper.ok)
     return { ok: false, problems: unique(problems) };
+  if (!recesses.ok || !rests.ok || !fixtures.ok) return { ok: false, problems: unique(problems) };
   return {
     ok: true,
     value: {
@@ -125,8 +133,12 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         densities: densitiesOf(design.data, woods.data),
         hardware: hardwareOf(design.data, hardware.data),
       },
-      ...{ frets: frets.value, ...features.value, ...recesses.value, shop: shop.data },
-      places: { ...features.value.places, ...recesses.value.places, ...stringPlaces(asked) },
+      ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
+      ...{ shop: shop.data, fixtures: fixtures.value, paper: paper.value },
+      places: {
+        ...{ ...features.value.places, ...recesses.value.places, ...rests.value.places },
+        ...stringPlaces(asked),
+      },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,
         position: order.written.at(["overrule", i, "check"]),

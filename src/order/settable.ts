@@ -10,10 +10,20 @@ export type Feature =
   | "saddle"
   | "wings"
   | "recesses"
-  | BodyFeature;
+  | BodyFeature
+  | RestFeature;
 
 /** The features of a body in one piece: itself, what it has where the core lies in a recess, and where it has corners. */
 export type BodyFeature = "body" | "body-recess" | "body-corners";
+
+/** The features of what holds an instrument up: its chin rest and how that is held, mounts for other rests, its endpin. */
+export type RestFeature =
+  | "chin-rest"
+  | "chin-clamp"
+  | "chin-screws"
+  | "shoulder-mounts"
+  | "knee-mounts"
+  | "endpin";
 
 /** A dimension that a design declares and an order may set. `least` and `most` are what makes any sense at all. */
 export type Settable = {

@@ -4,7 +4,8 @@ import type { HardwareItem } from "./hardware-item.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { RecessPart } from "./recess-part.ts";
-import type { Shop } from "./shop.ts";
+import type { RestPart } from "./rest-part.ts";
+import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
@@ -48,6 +49,8 @@ export type SpecEdge = {
   readonly follows: string | null;
   readonly corner: number;
   readonly joined: string | null;
+  /** Said where what a cutter can't bring out of this edge is finished by hand. */
+  readonly finish?: "hand";
 };
 
 /** An outline in a frame of the given size, mm, and the round holes in it. */
@@ -127,13 +130,40 @@ export type SpecRecess = {
   readonly cover: boolean;
 };
 
-/** A wire's bore from a recess, or from under the bridge, to another recess: its diameter, and its middle over their floors, mm. */
+/** A wire's bore from a recess, or from under the bridge, to another recess: its diameter, and its middle over the floor that it leads to, and over the one that it leads from where these are in two parts, mm. */
 export type SpecBore = {
   readonly id: string;
   readonly from: string;
   readonly to: string;
   readonly size: number;
   readonly height: number;
+  readonly begins: number;
+};
+
+/** What carries a chin rest, its footprint's outline, and the places of its screws in that frame; none where a clamp holds it. */
+export type SpecChinRest = {
+  readonly on: RestPart;
+  readonly face: SpecFace;
+  readonly hold: "clamp" | "screws";
+};
+
+/**
+ * A mount for a rest in a part's back: its middle in the part's plane, mm: along a wing or a body from its head end and out from a wing's joint or to
+ * the treble side, in the neck along the core's front from its start; and which way its slot runs, degrees from the part's axis, outward or to the treble side.
+ */
+export type SpecMount = {
+  readonly kind: "shoulder" | "knee";
+  readonly id: string;
+  readonly in: RestPart;
+  readonly at: FramePoint;
+  readonly turn: number;
+};
+
+/** What holds an instrument up: its chin rest, the mounts for other rests, its endpin. */
+export type SpecRests = {
+  readonly chin: SpecChinRest | null;
+  readonly mounts: readonly SpecMount[];
+  readonly endpin: boolean;
 };
 
 /** A check that a person overrules, and where the order says so. */
@@ -184,9 +214,18 @@ export type Spec = {
   readonly body: SpecBody | null;
   readonly recesses: readonly SpecRecess[];
   readonly bores: readonly SpecBore[];
+  readonly rests: SpecRests;
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
+  /** What the order names for its fixtures, by the names of their files; null where the program chooses. */
+  readonly fixtures: {
+    readonly [file: string]: {
+      readonly [what in "machine" | "cutter" | "guide"]: string | null;
+    };
+  };
+  /** What full-size sheets are laid out on. */
+  readonly paper: Paper;
   readonly overrule: readonly Overrule[];
 };
 

@@ -1,10 +1,12 @@
-import { createHash } from "node:crypto";
+import { solidChecks, solidFindings } from "../checks/assembly/solid-checks.ts";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
-import { titled } from "../drawing/flat/titled.ts";
+import { coverPart } from "../drawing/flat/recess-flats.ts";
+import { type Title, titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
+import { assemblySheets } from "../drawing/sheet/assembly/assembly-sheets.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
@@ -12,22 +14,24 @@ import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Spec } from "../order/spec.ts";
-import { jsonLines } from "../report/json-lines.ts";
 import { type Report, reportOf } from "../report/report.ts";
-import { reportMarkdown } from "../report/report-markdown.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
+import { assembled } from "../workshop/assembly/assembled.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
+import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
+import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
+import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
+import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
-import { solidPackFiles } from "./solid-pack-files.ts";
+import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
 
-/** A machine file that isn't written, and the check that refuses it. */
-export type Held = { readonly file: string; readonly check: string; readonly why: string };
+export type { Held };
 
 /** Everything that one order makes. */
 export type Pack = {
@@ -37,7 +41,7 @@ export type Pack = {
 };
 
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
-export const partNames: readonly string[] = [...new Set(flatFiles.map(({ part }) => part))];
+export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
 /** What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. */
 export type Means = {
@@ -54,23 +58,90 @@ export type Means = {
  */
 export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
-  const wanted = ({ part }: { part: string }) => only === "all" || only.includes(part);
-  const found = findings(model);
-  const flats = flatsOf(spec).filter(wanted);
-  const solids = solidFiles(model).filter(wanted);
-  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, [...flats, ...solids]));
+  const whole = only === "all";
+  const wanted = ({ part }: { part: string }) => whole || only.includes(part);
+  const meshOf = meshedOnce(await kernel(), store);
+  const found = [
+    ...findings(model),
+    ...(whole ? await foundInSolids(model, meshOf, kernel, store) : []),
+  ].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const [flats, solids] = [flatsOf(spec).filter(wanted), solidFiles(model).filter(wanted)];
+  const named = [...flats, ...solids, ...(whole ? [{ name: "assembly" }] : [])];
+  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
   // A part's outline and its solid may share a name.
   const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
-  const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
-  const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
+  const notLookedAt = whole ? [] : solidChecks.map(({ id }) => id);
+  const report = reportOf(model, found, parts, { parts: only, notLookedAt });
+  const made = [
+    ...(await drawnFiles(
+      drawn.filter(({ file }) => free(file)),
+      model,
+      found,
+    )),
+    ...pictureFiles(model, store, found, wanted, free),
+    ...solids.filter(free).flatMap((file) => solidPackFiles(file, meshOf(file))),
+  ];
+  const pieces = whole ? assembledFiles(model) : [];
+  if (whole && [{ name: "assembly" }, ...pieces].every(free))
+    made.push(...assemblyFiles(model, pieces, meshOf, store, found));
+  return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
+}
+
+/** Machine files with their pictures, and each at full size on paper. */
+async function drawnFiles(
+  drawn: readonly DrawnFlat[],
+  model: Model,
+  found: readonly Finding[],
+): Promise<PackFile[]> {
+  const made = drawn.flatMap((entry) => machineFiles(entry, model, found));
+  for (const entry of drawn)
+    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model.spec, found)));
+  return made;
+}
+
+/** Sheets and plots of the parts that are asked for; a sheet that shows something held back is held back too. */
+function pictureFiles(
+  model: Model,
+  store: Store,
+  found: readonly Finding[],
+  wanted: (file: { readonly part: string }) => boolean,
+  free: (file: { readonly name: string }) => boolean,
+): PackFile[] {
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
-  made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
-  made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
-  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
-  return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
+  return [
+    ...sheets.map((file) => sheetPackFile(file, model, store, found)),
+    ...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)),
+  ];
+}
+
+/** The assembled instrument as solids, and its sheets. */
+function assemblyFiles(
+  model: Model,
+  pieces: readonly SolidFile[],
+  meshOf: ReturnType<typeof meshedOnce>,
+  store: Store,
+  found: readonly Finding[],
+): PackFile[] {
+  const parts = pieces.map((file) => ({ file, mesh: meshOf(file) }));
+  const sheets = assemblySheets(
+    model,
+    parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
+  );
+  return [...assemblyPackFiles(parts), ...sheets.map((file) => sheetPackFile(file, model, store, found))];
+}
+
+/** What the checks of the assembled instrument find in the meshes that are written. */
+async function foundInSolids(
+  model: Model,
+  meshOf: ReturnType<typeof meshedOnce>,
+  kernel: Means["kernel"],
+  store: Store,
+): Promise<Finding[]> {
+  const parts = assembledMeshes(model, meshOf);
+  return solidFindings(model, assembled(model, parts, await kernel(), store));
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {
@@ -78,13 +149,16 @@ function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: s
   return [...names].filter((name) => holds.includes(name)).map((file) => ({ file, check: id, why }));
 }
 
-type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of"]> };
-
-function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly Finding[]): PackFile[] {
-  const fingerprint = fingerprintOf(answer.key);
+function titleOf({ file, answer }: DrawnFlat, spec: Spec, found: readonly Finding[]): Title {
   const { name, part } = file;
-  const own = { part, fingerprint, seenFrom: seenFrom(file, spec), shows: [name] };
-  const flat = titled(answer.value, titleFor(spec, own, found));
+  const own = { part, fingerprint: fingerprintOf(answer.key), seenFrom: seenFrom(file, spec), shows: [name] };
+  return titleFor(spec, own, found);
+}
+
+function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding[]): PackFile[] {
+  const { file, answer } = entry;
+  const fingerprint = fingerprintOf(answer.key);
+  const flat = titled(answer.value, titleOf(entry, spec, found));
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));
@@ -98,62 +172,11 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
       what: `picture: ${file.what}`,
       fingerprint,
       readBack: null,
+      pictureOf: file.part,
     },
   ];
 }
 
 function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
   return typeof seenFrom === "string" ? seenFrom : seenFrom[hand];
-}
-
-function reportFiles(
-  report: Report,
-  spec: Spec,
-  held: readonly Held[],
-  made: readonly PackFile[],
-): PackFile[] {
-  const { order, design, strings, hand, fingerprint, checks } = report;
-  const plain = { fingerprint: null, readBack: null };
-  const files: PackFile[] = [
-    { path: "dimensions.json", content: jsonLines(report), what: "dimension report, for programs", ...plain },
-    {
-      ...{ path: "dimensions.md", what: "dimension report, for people", ...plain },
-      content: reportMarkdown(report, spec, [...new Set(held.map(({ file }) => file))]),
-    },
-    {
-      path: "checks.json",
-      content: jsonLines({ order, fingerprint, checks }),
-      what: "what the checks found",
-      ...plain,
-    },
-  ];
-  const listed = [...made, ...files]
-    .sort((a, b) => (a.path < b.path ? -1 : 1))
-    .map((file) => ({
-      ...{
-        path: file.path,
-        what: file.what,
-        bytes: Buffer.byteLength(file.content),
-        sha256: sha256(file.content),
-      },
-      ...{ fingerprint: file.fingerprint, readBack: file.readBack },
-    }));
-  const manifest = {
-    order,
-    revision: spec.revision,
-    design,
-    strings,
-    hand,
-    fingerprint,
-    held,
-    files: listed,
-  };
-  return [
-    ...files,
-    { path: "manifest.json", content: jsonLines(manifest), what: "what is in this pack", ...plain },
-  ];
-}
-
-function sha256(content: string | Uint8Array): string {
-  return createHash("sha256").update(content).digest("hex");
 }

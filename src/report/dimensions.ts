@@ -10,12 +10,15 @@ import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
 import { clearDimensions } from "./clear-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { fixtureDimensions } from "./fixture-dimensions.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
+import { recessDimensions } from "./recess-dimensions.ts";
+import { restDimensions } from "./rest-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
 
@@ -29,10 +32,12 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...tailpieceDimensions(spec),
       ...wingDimensions(spec),
       ...bodyDimensions(spec),
+      ...recessDimensions(spec),
       ...clearDimensions(spec),
     ],
+    ...fixtureDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
-    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
+    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec), ...restDimensions(spec)],
   ];
 }
 

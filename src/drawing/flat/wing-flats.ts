@@ -20,6 +20,7 @@ function outline(side: Side): FlatFile {
         ...{ bevel: place.cut.bevel, mitre: place.cut.mitre, profile: spec.wings![side].profile },
         thickness: dimensionOf(spec, `wing.${side}.thickness`),
         arris: dimensionOf(spec, `wing.${side}.arris`),
+        pockets: (instrument.sunken[`wing-${side}`]?.pockets ?? []).filter(({ from }) => from === "front"),
       });
     },
   };
@@ -32,6 +33,7 @@ function joint(side: Side): FlatFile {
     seenFrom: { right: `${side} side`, left: `${side} side` },
     applies: ({ wings }) => wings !== null,
     what: `face that the ${side} wing and the core share, with the pins' holes`,
+    fromNumbers: () => ({ layers: /^BORE-/, what: "JOINT BORES" }),
     of: ({ spec, instrument }, store) => {
       const { length, deep, back, inside, pins } = instrument.wings![side].joint;
       return store.answer(wingJointFlat, {

@@ -6,6 +6,11 @@ import { lineStep, titleLines } from "./sheet-frame.ts";
 import { stroke } from "./strokes.ts";
 import { wrapped } from "./wrapped.ts";
 
+const partNotes = [
+  "X FROM THE NUT'S FINGERBOARD EDGE, HEIGHTS FROM THE BOARD'S GLUING SURFACE",
+  "TUNER HOLES ARE BORED SQUARE TO THE HEAD'S FACE",
+] as const;
+
 const bar = 50;
 const pad = 2;
 
@@ -18,14 +23,13 @@ export function titledSheet(sheet: Sheet, title: Title): Sheet {
   const own = [
     `ORDER ${title.order}   PART ${title.part.toUpperCase()}   FINGERPRINT ${title.fingerprint}`,
     `SCALE ${sheet.scale} AND AS NOTED   UNIT MM   ${title.hand.toUpperCase()} HAND   SEEN FROM THE ${title.seenFrom.toUpperCase()}`,
-    `THIRD-ANGLE PROJECTION   SECTIONS SEEN FROM THE TAIL   PAPER ${paper.id}`,
-    "X FROM THE NUT'S FINGERBOARD EDGE, HEIGHTS FROM THE BOARD'S GLUING SURFACE",
-    "TUNER HOLES ARE BORED SQUARE TO THE HEAD'S FACE",
+    `THIRD-ANGLE PROJECTION   ${sheet.notes ? "" : "SECTIONS SEEN FROM THE TAIL   "}PAPER ${paper.id}`,
+    ...(sheet.notes ?? partNotes),
     "LOCAL CODES, THE MACHINE'S MANUAL AND A COMPETENT PERSON COME FIRST",
   ];
   const wide = titleBox.maxX - titleBox.minX - 2 * pad;
   const letters = Math.floor(wide / textLength({ text: "0", height: lettering.height }));
-  const lines = [...own, ...reasons(title.overruled, letters, titleLines - own.length - 1)];
+  const lines = [...own, ...overruledLines(title.overruled, letters, titleLines - own.length - 1)];
   const texts = lines.map((text, i): SheetText => {
     return { ...at(sheet, i), text, height: lettering.height, turn: 0, align: "left" };
   });
@@ -41,7 +45,8 @@ function at({ titleBox }: Sheet, line: number) {
   return { x: titleBox.minX + pad, y: titleBox.maxY - 1 - lineStep * (line + 0.75) };
 }
 
-function reasons(overruled: readonly string[], letters: number, room: number): string[] {
+/** The lines that say what was overruled, at most so many of so many letters; that more is left out is said in the last. */
+export function overruledLines(overruled: readonly string[], letters: number, room: number): string[] {
   const all = overruled.flatMap((reason) => wrapped(`OVERRULED ${reason.toUpperCase()}`, letters));
   if (all.length <= room) return all;
   return [...all.slice(0, room - 1), "MORE IS OVERRULED: SEE CHECKS.JSON OF THE PACK"];

@@ -1,26 +1,46 @@
 import type { Point } from "../point.ts";
-import { type Straight, segmentsApart } from "./segments-apart.ts";
+import { polygonRound } from "../polygon-round.ts";
+import { listsApart, type Straight } from "./segments-apart.ts";
 import type { Vec3 } from "./vec3.ts";
 
 /** All that lies within a polygon and no higher than `top`, mm: a post without a foot. */
 export type Post = { readonly corners: readonly Point[]; readonly top: number };
 
 /**
- * How far a straight piece stays from a post, mm; where it goes into it, how far it comes under the post's top there, negative. A post of
- * fewer than three corners has no inside, and is as far as its edges.
+ * How far straight pieces stay from a post, mm, the nearest of them; where one goes into it, how far it comes under the post's top there, negative. A post of
+ * fewer than three corners has no inside, and is as far as its edges. Infinite where there is no piece.
  */
-export function clearOfPost({ corners, top }: Post, { from, to }: Straight): number {
+export function clearOfPost({ corners, top }: Post, pieces: readonly Straight[]): number {
   const edges = corners.map((corner, i) => {
     const next = corners[(i + 1) % corners.length]!;
     return { from: { ...corner, z: 0 }, to: { ...next, z: 0 } };
   });
-  const lowered: Straight = { from: { ...from, z: from.z - top }, to: { ...to, z: to.z - top } };
-  const over = partsInside(corners, lowered);
-  const lowest = Math.min(...over.flatMap((part) => [part.from.z, part.to.z]));
+  const lowered = pieces.map(({ from, to }): Straight => {
+    return { from: { ...from, z: from.z - top }, to: { ...to, z: to.z - top } };
+  });
+  const box = extents(corners);
+  const over = lowered
+    .filter((piece) => overlaps(box, piece))
+    .flatMap((piece) => partsInside(corners, piece));
+  const lowest = over.reduce(
+    (least, { from, to }) => Math.min(least, from.z, to.z),
+    Number.POSITIVE_INFINITY,
+  );
   if (lowest < 0) return lowest;
   // Beside the post and under its top only the way along the ground counts.
-  const apart = flattened(lowered).flatMap((part) => edges.map((edge) => segmentsApart(part, edge)));
-  return Math.min(lowest, ...apart);
+  return listsApart(lowered.flatMap(flattened), edges, lowest);
+}
+
+type Extents = { readonly low: Point; readonly high: Point };
+
+function extents(points: readonly Point[]): Extents {
+  const [x, y] = [points.map((point) => point.x), points.map((point) => point.y)];
+  return { low: { x: Math.min(...x), y: Math.min(...y) }, high: { x: Math.max(...x), y: Math.max(...y) } };
+}
+
+function overlaps({ low, high }: Extents, { from, to }: Straight): boolean {
+  const own = extents([from, to]);
+  return own.high.x >= low.x && own.low.x <= high.x && own.high.y >= low.y && own.low.y <= high.y;
 }
 
 /** A piece in at most two, what lies under 0 laid flat. */
@@ -56,16 +76,6 @@ function partsInside(corners: readonly Point[], { from, to }: Straight): Straigh
   return ends.slice(1).flatMap((end, i) => {
     const start = ends[i]!;
     const middle = along(from, to, (start + end) / 2);
-    return within(corners, middle) ? [{ from: along(from, to, start), to: along(from, to, end) }] : [];
+    return polygonRound(corners, middle) ? [{ from: along(from, to, start), to: along(from, to, end) }] : [];
   });
-}
-
-/** Whether a polygon runs round a place. */
-function within(corners: readonly Point[], { x, y }: Point): boolean {
-  let inside = false;
-  for (const [i, a] of corners.entries()) {
-    const b = corners[(i + 1) % corners.length]!;
-    if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
-  }
-  return inside;
 }

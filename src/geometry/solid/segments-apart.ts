@@ -23,3 +23,39 @@ export function segmentsApart(a: Straight, b: Straight): number {
 function within(share: number): number {
   return Math.min(1, Math.max(0, share));
 }
+
+/**
+ * The least that pieces of one list are apart from those of another, mm; infinite where one list is empty. What `nearest` is given as known already is not
+ * looked for any closer than that. Pairs whose boxes are further apart than the least so far are passed over.
+ */
+export function listsApart(
+  some: readonly Straight[],
+  others: readonly Straight[],
+  nearest = Number.POSITIVE_INFINITY,
+): number {
+  const boxes = others.map(boxOf);
+  let least = nearest;
+  for (const piece of some) {
+    const box = boxOf(piece);
+    for (const [i, other] of others.entries()) {
+      if (boxesApart(box, boxes[i]!) < least) least = Math.min(least, segmentsApart(piece, other));
+    }
+  }
+  return least;
+}
+
+type Box = { readonly low: Vec3; readonly high: Vec3 };
+
+function boxOf({ from, to }: Straight): Box {
+  return {
+    low: { x: Math.min(from.x, to.x), y: Math.min(from.y, to.y), z: Math.min(from.z, to.z) },
+    high: { x: Math.max(from.x, to.x), y: Math.max(from.y, to.y), z: Math.max(from.z, to.z) },
+  };
+}
+
+function boxesApart(a: Box, b: Box): number {
+  const x = Math.max(0, a.low.x - b.high.x, b.low.x - a.high.x);
+  const y = Math.max(0, a.low.y - b.high.y, b.low.y - a.high.y);
+  const z = Math.max(0, a.low.z - b.high.z, b.low.z - a.high.z);
+  return Math.sqrt(x * x + y * y + z * z);
+}

@@ -17,7 +17,7 @@ export type StringRoomInput = {
 export type StringRoom = { readonly left: number; readonly string: string };
 
 /** How far the facets of an outline may stray, mm. */
-const chord = 0.02;
+const chord = 0.05;
 
 /** The least room between what stands up to a height over an outline and the strings, between nut and tailpiece. */
 export const stringRoom = step(
@@ -28,8 +28,8 @@ export const stringRoom = step(
     const post = { corners: facet(path, chord).points.map(({ x, y }) => ({ x, y })), top };
     const rooms = strings.map(({ name, half, places }): StringRoom => {
       const own = places.map(into);
-      const lefts = own.slice(1).map((to, i) => clearOfPost(post, { from: own[i]!, to }));
-      return { left: Math.min(...lefts) - half, string: name };
+      const pieces = own.slice(1).map((to, i) => ({ from: own[i]!, to }));
+      return { left: clearOfPost(post, pieces) - half, string: name };
     });
     return rooms.reduce((least, room) => (room.left < least.left ? room : least));
   },

@@ -1,4 +1,5 @@
 import { extentsOf } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
@@ -60,11 +61,13 @@ export function rodAndPinGetters(spec: Spec, store: Store, own: () => Rests): Ge
       ...pocketObstacles(own().corePockets, own().core),
       ...wingPinObstacles(own().wingPinHoles, of("pin.depth") + of("pin.wall")),
     ],
-    neckPinWalls: () =>
-      store.answer(pinWalls, {
-        ...{ profile: own().neckProfile, pins: own().neckPins, obstacles: own().neckObstacles },
+    neckPinWalls: () => {
+      const { neckProfile: profile, neckPins: pins, neckObstacles: obstacles } = own();
+      return store.answer(pinWalls, {
+        ...{ profile, pins, obstacles: obstacles.filter(({ path }) => isNear(path, pins)) },
         ...{ allowance: of("neck.allowance.end"), wall: of("pin.wall") },
-      }).value,
+      }).value;
+    },
     neckPins: () => {
       const { minX, maxX } = extentsOf([own().neckProfile.plan])!;
       const underBoard = (id: "upper" | "lower") => ({
@@ -76,4 +79,12 @@ export function rodAndPinGetters(spec: Spec, store: Store, own: () => Rests): Ge
       }).value;
     },
   };
+}
+
+/** What is farther from a pin than this, mm, is in nobody's way, and isn't looked at again each time that it moves a little. */
+const far = 40;
+
+function isNear(path: Path, pins: readonly Pin[]): boolean {
+  const { minX, maxX } = extentsOf([path])!;
+  return pins.some(({ x, diameter }) => Math.max(minX - x, x - maxX) < far + diameter / 2);
 }

@@ -10,6 +10,7 @@ import { hardware } from "./hardware.ts";
 import { quantity } from "./quantity.ts";
 import { recesses } from "./recesses.ts";
 import { record } from "./record.ts";
+import { rests } from "./rests.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
 const dimensions = record(
@@ -77,6 +78,7 @@ export const designFile = record({
   wings: wings.optional(),
   body: body.optional(),
   recesses: recesses.optional(),
+  rests: rests.optional(),
 });
 
 /** A design as it is written. */

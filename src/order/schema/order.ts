@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
+import { namedFixtures } from "./fixtures.ts";
 import { quantity, wholeNumber, writtenQuantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { ownString } from "./strings.ts";
@@ -38,12 +39,14 @@ export const orderFile = record({
     })
     .meta({ description: "none, or { count: 24 } where the design allows it" }),
   shop: word("a file in shops/, without its ending"),
+  paper: word("the shop's paper that full-size sheets are laid out on; its first unless named").optional(),
   set: z
     .record(z.string(), writtenQuantity("a settable dimension, in place of the design's own"), {
       error: "a map of dimensions and their values",
     })
     .optional()
     .meta({ description: "any settable dimension, in place of the design's own" }),
+  fixtures: namedFixtures.optional(),
   overrule: z
     .array(
       record({

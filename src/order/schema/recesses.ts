@@ -47,7 +47,13 @@ const bore = record({
   from: word("the recess that it leads from, or bridge"),
   to: word("the recess that it leads to"),
   size: measure.meta({ description: "its diameter" }),
-  height: measure.meta({ description: "its middle over the floors of the recesses" }),
+  height: measure.meta({
+    description:
+      "its middle over the floor of the recess that it leads to; from part to part over the floor of the one that it leads from too",
+  }),
+  begins: measure
+    .optional()
+    .meta({ description: "its middle over the floor that it leads from, where that is another height" }),
 });
 
 /** What is sunk into neck, wings or body for the electronics, its covers, and the wires' bores between. */

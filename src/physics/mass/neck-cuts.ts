@@ -1,13 +1,10 @@
-import { areaMoments } from "../../geometry/path-measures/area-moments.ts";
 import { ordinatesAt } from "../../geometry/path-measures/ordinates-at.ts";
 import { placesOver } from "../../geometry/path-measures/places-over.ts";
 import { type Segment, segmentsOf } from "../../geometry/segment.ts";
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
 import type { CoreFrame } from "../../instrument/core/frame.ts";
-import { coreAxes } from "../../instrument/core/from-core.ts";
 import type { Hole, NeckSolidInput } from "../../instrument/neck/solid.ts";
-import type { Pocket } from "../../instrument/pocket.ts";
-import { measuredOf, momentsAt, placed, together } from "./moments.ts";
+import { momentsAt, together } from "./moments.ts";
 
 /** What a channel takes out of the neck: columns from its floor to the neck's front, which falls away under a channel that reaches into the core. */
 export function channelMoments(
@@ -45,21 +42,6 @@ export function holeMoments(side: NeckSolidInput["profile"]["side"], hole: Hole)
   const down = (long * (d0 * d0 + 2 * d0 * d1 + 3 * d1 * d1)) / (4 * squares);
   const middle = { x: at.x - down * out.x, y: at.y - down * out.y, z: at.z - down * out.z };
   return momentsAt((Math.PI / 12) * long * squares, middle);
-}
-
-/** What a pocket takes out of a core so thick, mm: its outline's area as deep as it goes, square to the core's front. */
-export function pocketMoments(
-  core: CoreFrame,
-  thickness: number,
-  { from, path, depth }: Pocket,
-): SolidMoments {
-  const [deep, signed] = [depth === "through" ? thickness : depth, areaMoments(path)];
-  const sign = Math.sign(signed.area);
-  const middle = from === "front" ? -deep / 2 : deep / 2 - thickness;
-  const volume = sign * signed.area * deep;
-  const own = { volume, x: sign * signed.x * deep, y: sign * signed.y * deep, z: volume * middle };
-  const { centre } = placed(coreAxes(core), measuredOf(own));
-  return momentsAt(volume, centre);
 }
 
 /** How far along its axis a hole comes out of the neck's back, if it does: by false position, since the back is nearly straight there. */

@@ -1,6 +1,7 @@
 import type { Model } from "../model.ts";
 import { bodySolidFile } from "./body-solid.ts";
 import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
+import { coverSolidFiles } from "./cover-solids.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { jigFiles } from "./jigs.ts";
@@ -13,6 +14,7 @@ const makers: readonly SolidFiles[] = [
   ...[neckSolidFile, fingerboardSolidFile, bridgeAndNutFiles, tailpieceSolidFile],
   wingSolidFiles,
   bodySolidFile,
+  coverSolidFiles,
   gaugeFiles,
   jigFiles,
 ];
