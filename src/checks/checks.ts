@@ -17,6 +17,7 @@ import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { printedJigs } from "./printed-jigs.ts";
 import { recessReach } from "./recess-reach.ts";
 import { recessWall } from "./recess-wall.ts";
 import { restChinClear, restChinGrip } from "./rest-chin.ts";
@@ -73,6 +74,7 @@ export const checks: readonly Check[] = [
   wingPin,
   ...[recessWall, recessReach],
   stringsClear,
+  printedJigs,
   ...[restChinClear, restChinGrip, restWall, endpinWall],
   ...guidedChecks,
 ];

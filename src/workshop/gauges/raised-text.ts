@@ -2,13 +2,18 @@ import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
 import type { Outline, Solid } from "../../geometry/solid/solid.ts";
 import { textStrokes } from "../../geometry/text-strokes.ts";
+import { strokeBands } from "./stroke-bands.ts";
 
-/** Lines of text that stand out of a flat face: the height of their capitals, the width of a stroke, and how far out; mm. */
+/**
+ * Lines of text that stand out of a flat face: the height of their capitals, the width of a stroke, and how far out; mm. Strokes as bands have square ends and a quarter of
+ * the corners, and take less than half the time to join.
+ */
 export type RaisedText = {
   readonly lines: readonly string[];
   readonly height: number;
   readonly stroke: number;
   readonly raised: number;
+  readonly strokes?: "bands";
 };
 
 /** Lines of text stand so many heights apart. */
@@ -28,10 +33,18 @@ export function raisedText(text: RaisedText, x: number, y: number, face: number)
   const outlines = text.lines.flatMap((line, i) => {
     const { strokes, width } = textStrokes(line, text.height);
     const at = { x: x - width / 2, y: y - text.height * (1 + lineStep * i) };
-    return strokes.flatMap((stroke) => capsules(stroke, text.stroke / 2, at));
+    return strokes.flatMap((stroke) =>
+      text.strokes === "bands" ? bands(stroke, text.stroke / 2, at) : capsules(stroke, text.stroke / 2, at),
+    );
   });
   const reach = text.raised / 2;
   return { kind: "extrude", outlines, base: face - reach, height: text.raised + reach };
+}
+
+function bands(stroke: Path, radius: number, at: Point): Outline[] {
+  const { points } = stroke;
+  const moved = { closed: false, points: points.map((p) => ({ ...p, x: p.x + at.x, y: p.y + at.y })) };
+  return strokeBands(moved, radius).map((outer) => ({ outer, holes: [] }));
 }
 
 /** The directions of an end's corners from the way on, degrees: half a hexagon, finer than a nozzle shows. */

@@ -9,8 +9,13 @@ import { type PrintRules, roomOn } from "./print-rules.ts";
 /** How long, wide and high a jig's largest piece lies on the bed, mm. */
 export type Size = { readonly x: number; readonly y: number; readonly z: number };
 
-/** A printed jig: its name, how large its largest piece is, and its files; none where it doesn't go onto the printer's bed. */
-export type Jig = { readonly name: string; readonly size: Size; readonly files: readonly SolidFile[] };
+/** A printed jig: its name, how large its largest piece is, whether the printer's bed holds that, and its files, which are none if it doesn't. */
+export type Jig = {
+  readonly name: string;
+  readonly size: Size;
+  readonly fits: boolean;
+  readonly files: () => readonly SolidFile[];
+};
 
 /**
  * What a jig is called, whose part it is for, what it is for, and how it lies: along x, so wide and so high, mm. One with a `key` may be cut into
@@ -41,9 +46,8 @@ export function jigOf<In>(
     return (to === null ? along.to : to + (key?.reach ?? 0)) - (from ?? along.from);
   });
   const size = { x: pieces === null ? length : Math.max(...lengths), y: wide, z: high };
-  const fits = size.x <= room.x && size.y <= room.y && size.z <= room.z;
-  if (pieces === null || !fits) return { name, size, files: [] };
-  const files = pieces.map((piece): SolidFile => {
+  const fits = pieces !== null && size.x <= room.x && size.y <= room.y && size.z <= room.z;
+  const file = (piece: Piece): SolidFile => {
     const own = { ...input, piece };
     return {
       ...{ folder: "printed", part, key: stepKey(make, own) },
@@ -51,8 +55,8 @@ export function jigOf<In>(
       what: piece.of === 1 ? what : `piece ${piece.number} of ${piece.of} of the ${what}`,
       solid: (store) => store.answer(make, own).value,
     };
-  });
-  return { name, size, files };
+  };
+  return { name, size, fits, files: () => (fits ? pieces.map(file) : []) };
 }
 
 /** What every jig's description ends with: a printed part guides no cutter (trade notes, "Printing"). */

@@ -4,5 +4,5 @@ import type { SolidFiles } from "./solid-file.ts";
 /** The printed jigs of an order, each piece a file; none for a shop without a printer, and none of a jig that its bed doesn't hold. */
 export const jigFiles: SolidFiles = (model) => {
   const made = jigsOf(model);
-  return made.kind === "none" ? [] : made.jigs.flatMap(({ files }) => files);
+  return made.kind === "none" ? [] : made.jigs.flatMap(({ files }) => files());
 };

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { printedJigs } from "../../../src/checks/printed-jigs.ts";
 import { type Kernel, loadKernel } from "../../../src/geometry/kernel.ts";
 import { meshMeasures } from "../../../src/geometry/solid/mesh-measures.ts";
 import type { Spec } from "../../../src/order/spec.ts";
@@ -64,9 +65,10 @@ describe("a shop's printer", () => {
     const [large, small] = [of([220, 220, 250]), of([130, 110, 120])];
     const made = jigsOf(small);
     if (made.kind !== "ok") throw new Error("no printer");
-    for (const { name, size, files } of made.jigs) {
+    for (const { name, size, fits, files } of made.jigs) {
       const holds = size.x <= 120 && size.y <= 100 && size.z <= 120;
-      expect(files.length > 0, name).toBe(holds);
+      expect(fits, name).toBe(holds);
+      expect(files().length > 0, name).toBe(holds);
     }
     const names = (model: typeof large) => jigFiles(model).map(({ name }) => name);
     expect(names(small)).not.toEqual(names(large));
@@ -77,6 +79,34 @@ describe("a shop's printer", () => {
       expect(most.y - least.y, file.name).toBeLessThan(110);
       expect(most.z - least.z, file.name).toBeLessThan(120);
     }
+  });
+});
+
+describe("the check of the printer's bed", () => {
+  const spec = specOf("sedge", 5);
+  const found = (bed: readonly number[] | null) =>
+    printedJigs.of(modelOf(printedOn(spec, bed), memoryStore()));
+
+  it("passes where every jig goes onto it", () => {
+    const { status, found: made, limit } = found([220, 220, 250]);
+    expect([status, made]).toEqual(["pass", limit]);
+  });
+
+  it("says that there is no printer, or none whose bed is known", () => {
+    for (const bed of [null, [220, 220]]) {
+      expect(found(bed)).toMatchObject({
+        status: "attend",
+        found: 0,
+        why: expect.stringMatching(/no printer/),
+      });
+    }
+  });
+
+  it("names the jigs that are left out, and how large the first is", () => {
+    const { status, found: made, limit, why } = found([220, 220, 60]);
+    expect(status).toBe("attend");
+    expect(made).toBeLessThan(limit);
+    expect(why).toMatch(/caul-treble.* left out: .* high, the bed of p is 220 by 220 by 60/);
   });
 });
 
