@@ -125,16 +125,16 @@ function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: s
 
 type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of"]> };
 
-function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly Finding[]): PackFile[] {
+function machineFiles({ file, answer }: Drawn, model: Model, found: readonly Finding[]): PackFile[] {
   const fingerprint = fingerprintOf(answer.key);
   const { name, part } = file;
-  const own = { part, fingerprint, seenFrom: seenFrom(file, spec), shows: [name] };
-  const flat = titled(answer.value, titleFor(spec, own, found));
+  const own = { part, fingerprint, seenFrom: seenFrom(file, model), shows: [name] };
+  const flat = titled(answer.value, titleFor(model.spec, own, found));
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));
   if (readBack.status !== "same") throw new ReadBackError(path, readBack.differences);
-  const picture = svgText(flat, `${spec.order} ${file.name}`);
+  const picture = svgText(flat, `${model.spec.order} ${file.name}`);
   return [
     { path, content: text, what: file.what, fingerprint, readBack },
     {
@@ -147,8 +147,9 @@ function machineFiles({ file, answer }: Drawn, { spec }: Model, found: readonly 
   ];
 }
 
-function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
-  return typeof seenFrom === "string" ? seenFrom : seenFrom[hand];
+function seenFrom({ seenFrom, seenAsCut }: FlatFile, model: Model): string {
+  if (seenAsCut !== undefined) return seenAsCut(model);
+  return typeof seenFrom === "string" ? seenFrom : seenFrom[model.spec.hand];
 }
 
 function reportFiles(

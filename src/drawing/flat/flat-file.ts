@@ -19,6 +19,8 @@ export type FlatFile = {
     | "back"
     | "outside"
     | { readonly right: string; readonly left: string };
+  /** From where it is seen, where that follows from how the work lies on a machine. */
+  readonly seenAsCut?: (model: Model) => string;
   /** The specs that it is made for; all unless it says so. */
   readonly applies?: (spec: Spec) => boolean;
   readonly of: (model: Model, store: Store) => Answer<Flat>;
