@@ -33,7 +33,7 @@ function drawnFrom(fixture: Fixture): FixtureFlatInput {
         cutter: { id: cutter.id, diameter: cutter.diameter, measured: cutter.measured },
         guide: { id: guide.id, kind: guide.kind, diameter: guide.diameter, measured: guide.measured },
         first: first && { id: first.id, diameter: first.diameter, measured: first.measured },
-        ...{ speed: { rpm: speed.rpm, rim: speed.rim }, cautions: routerCautions },
+        ...{ speed: { rpm: speed.rpm, rim: speed.rim }, cautions: routerCautions(machine.moves) },
       },
     },
   };
