@@ -27,7 +27,15 @@ const { metafile } = await build({
   platform: "node",
   target: "node20",
   mainFields: ["module", "main"],
-  alias: { "string-width": join(top, ".ci", "plain-width.mjs") },
+  alias: {
+    "string-width": join(top, ".ci", "plain-width.mjs"),
+    ...Object.fromEntries(
+      ["fontkit", "linebreak", "png-js", "@noble/ciphers/aes"].map((name) => [
+        name,
+        join(top, ".ci", "no-fonts.mjs"),
+      ]),
+    ),
+  },
   // Some libraries still ask for Node's own modules in the old way.
   banner: {
     js: 'import { createRequire as _require } from "node:module"; const require = _require(import.meta.url);',
@@ -46,12 +54,13 @@ chmodSync(cli, 0o755);
 // The licences of everything that the bundle holds.
 const packages = new Set();
 for (const input of Object.keys(metafile.inputs)) {
-  const found = /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(input);
-  if (found !== null) packages.add(found[1]);
+  // A package may bring one of its own inside it.
+  const found = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(input);
+  if (found !== null) packages.add(found[0]);
 }
-const notices = [...packages].sort().map((name) => {
-  const folder = join(top, "node_modules", name);
-  const { version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+const notices = [...packages].sort().map((path) => {
+  const folder = join(top, path);
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
   const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
   const text = file === undefined ? `Licence: ${license}` : readFileSync(join(folder, file), "utf8").trim();
   return `${name} ${version}\n${"-".repeat(`${name} ${version}`.length)}\n${text}\n`;

@@ -69,15 +69,30 @@ const cli = yargs(typed)
     async (given) => (await import("./commands/check.ts")).check(given),
   )
   .command(
-    "compare <before> <after>",
-    "Show what moved between two dimension reports or packs",
+    "compare [before] [after]",
+    "Show what moved between two dimension reports or packs, or since what was approved",
     (command) =>
       command
-        .positional("before", { ...one, describe: "A pack or a dimensions.json" })
-        .positional("after", { ...one, describe: "A pack or a dimensions.json" })
-        .option("format", { choices: ["text", "markdown", "json"] as const, default: "text" as const })
-        .example("$0 compare models/approved/SY-0417.json out/SY-0417", "exit 1 when beyond tolerance")
-        .example("$0 compare out/SY-0417 out/SY-0417~1a2b3c --format markdown", "a table for a pull request"),
+        .positional("before", { type: "string", describe: "A pack or a dimensions.json" })
+        .positional("after", {
+          type: "string",
+          describe: "A pack or a dimensions.json; without it the first is held against what was approved",
+        })
+        .option("all", {
+          type: "boolean",
+          default: false,
+          describe: "Both are folders of packs or reports: one table of what moved",
+        })
+        .option("format", {
+          choices: ["text", "markdown", "json", "junit"] as const,
+          default: "text" as const,
+        })
+        .example("$0 compare out/SY-0417", "since models/approved/SY-0417.json; exit 1 when beyond tolerance")
+        .example("$0 compare out/SY-0417 out/SY-0417~1a2b3c --format markdown", "a table for a pull request")
+        .example(
+          "$0 compare --all models/approved out --format junit",
+          "every order, for a CI service to show",
+        ),
     async (given) => (await import("./commands/compare.ts")).compare(given),
   )
   .command(

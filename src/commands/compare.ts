@@ -1,48 +1,60 @@
-import { existsSync, statSync } from "node:fs";
-import { join } from "node:path";
-import { readText } from "../files/read-text.ts";
-import { shownPath } from "../files/shown-path.ts";
-import { type Checked, InputError } from "../order/problem.ts";
-import { compareReports } from "../report/compare.ts";
+import { commandLine, InputError, type Problem } from "../order/problem.ts";
+import { comparePair, compareSets } from "../pack/compare-packs.ts";
+import { filesMarkdown, filesText } from "../report/comparison-files.ts";
 import { comparisonMarkdown, comparisonText } from "../report/comparison-text.ts";
-import { readReport } from "../report/read-report.ts";
-import type { Report } from "../report/report.ts";
+import { type Compared, junitXml } from "../report/junit.ts";
+import { type ComparedSets, movedTable, setsDiffer } from "../report/moved-table.ts";
 import type { Common } from "./console.ts";
 import { exit, run } from "./run.ts";
 
-/** What `patternloft compare` is given. */
+/** How a comparison is told. */
+export const compareFormats = ["text", "markdown", "json", "junit"] as const;
+
+/** What `patternloft compare` is given; with `all` both names are folders of packs or reports. */
 export type CompareGiven = Common & {
-  readonly before: string;
-  readonly after: string;
-  readonly format: "text" | "markdown" | "json";
+  readonly before?: string | undefined;
+  readonly after?: string | undefined;
+  readonly all: boolean;
+  readonly format: (typeof compareFormats)[number];
 };
 
-/** Print what moved between two reports or packs: exit 1 when something moved beyond its tolerance. */
+/**
+ * Print what moved between two reports or packs, or between two folders of them: exit 1 when something moved beyond its tolerance. With one
+ * name the approved reports stand for what was before.
+ */
 export function compare(given: CompareGiven): Promise<void> {
   return run(given, (console) => {
-    const [before, after] = [given.before, given.after].map(load);
-    const problems = [before!, after!].flatMap((report) => (report.ok ? [] : report.problems));
-    if (!before!.ok || !after!.ok) throw new InputError(problems);
-    const comparison = compareReports(before!.value, after!.value);
+    const { before, after, all } = given;
+    if (before === undefined) throw new InputError([nothingNamed]);
     const format = console.json ? "json" : given.format;
-    if (format === "json") console.print(`${JSON.stringify(comparison, undefined, 2)}\n`);
-    else console.print(format === "markdown" ? comparisonMarkdown(comparison) : comparisonText(comparison));
-    return comparison.differs ? exit.differs : exit.done;
+    const compared = all ? compareSets(before, after) : comparePair(before, after);
+    if (!compared.ok) throw new InputError(compared.problems);
+    const { value } = compared;
+    console.print("all" in value ? setsText(value, format) : pairText(value, format));
+    const differs = "all" in value ? setsDiffer(value) : value.comparison.differs;
+    return differs ? exit.differs : exit.done;
   });
 }
 
-function load(path: string): Checked<Report> {
-  const folder = existsSync(path) && statSync(path).isDirectory();
-  const file = folder ? join(path, "dimensions.json") : path;
-  const shown = shownPath(file);
-  if (!existsSync(file)) return nothingThere(shown, folder ? "no such file in this folder" : "no such file");
-  const text = readText(file, shown);
-  return text.ok ? readReport(text.value, shown) : text;
+const nothingNamed: Problem = {
+  ...{ code: "missing", position: { file: commandLine, line: 1, column: 1 }, name: "before" },
+  ...{ found: "no names", allowed: "two reports or packs, or one to hold against what was approved" },
+  hint: "what to work on is missing: name packs or reports",
+};
+
+function pairText(compared: Compared, format: CompareGiven["format"]): string {
+  const { comparison, files } = compared;
+  if (format === "junit") return junitXml([compared]);
+  if (format === "json")
+    return `${JSON.stringify(files === null ? comparison : { ...comparison, files }, undefined, 2)}\n`;
+  return format === "markdown"
+    ? comparisonMarkdown(comparison) + filesMarkdown(files ?? [])
+    : filesText(files ?? []) + comparisonText(comparison);
 }
 
-function nothingThere(file: string, found: string): Checked<Report> {
-  const position = { file, line: 1, column: 1 };
-  const hint = "look at the path, or make the pack first with: patternloft make ORDER";
-  const allowed = "a pack or a dimension report";
-  return { ok: false, problems: [{ code: "unreadable", position, name: "", found, allowed, hint }] };
+function setsText(sets: ComparedSets, format: CompareGiven["format"]): string {
+  if (format === "junit") return junitXml(sets.all);
+  if (format !== "json") return movedTable(sets, format);
+  const orders = sets.all.map(({ name, comparison, files }) => ({ order: name, ...comparison, files }));
+  return `${JSON.stringify({ orders, new: sets.fresh, gone: sets.gone, differs: setsDiffer(sets) }, undefined, 2)}\n`;
 }

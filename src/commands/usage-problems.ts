@@ -10,7 +10,7 @@ const orders = { what: "orders", most: "any number of orders" };
 export const taken: Readonly<Record<string, { options: readonly string[]; what: string; most: string }>> = {
   make: { ...orders, options: [...variant, "only", "out", ...common] },
   check: { ...orders, options: [...variant, ...common] },
-  compare: { what: "before, after", most: "two reports or packs", options: ["format", ...common] },
+  compare: { what: "before, after", most: "two reports or packs", options: ["all", "format", ...common] },
   approve: { what: "order", most: "one order", options: common },
   new: { what: "file", most: "one file", options: common },
   completion: { what: "", most: "nothing more", options: common },
@@ -132,5 +132,11 @@ function nothingToWorkOn(what: string, most: string): Problem {
 }
 
 function wrongFormat(given: string): Problem {
-  return problem("unknown-name", "format", given, "text, markdown, json", "choose one of these formats");
+  return problem(
+    "unknown-name",
+    "format",
+    given,
+    "text, markdown, json, junit",
+    "choose one of these formats",
+  );
 }

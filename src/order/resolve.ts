@@ -11,6 +11,7 @@ import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
 import { resolveFixtures } from "./resolve-fixtures.ts";
 import { hardwareOf, hardwareProblems } from "./resolve-hardware.ts";
+import { resolvePaper } from "./resolve-paper.ts";
 import { resolveRecesses } from "./resolve-recesses.ts";
 import { resolveRests } from "./resolve-rests.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
@@ -107,9 +108,11 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
   const rests = values.ok ? resolveRests(design, values.value) : values;
   const fixtures = resolveFixtures(order, design.data.build, shop.data);
-  for (const part of [found, frets, values, ...(values.ok ? [features, recesses, rests] : []), fixtures])
+  const paper = resolvePaper(order, shop.data);
+  const inDesign = values.ok ? [features, recesses, rests] : [];
+  for (const part of [found, frets, values, ...inDesign, fixtures, paper])
     if (!part.ok) problems.push(...part.problems);
-  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok)
+  if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !paper.ok)
     return { ok: false, problems: unique(problems) };
   if (!recesses.ok || !rests.ok || !fixtures.ok) return { ok: false, problems: unique(problems) };
   return {
@@ -131,7 +134,7 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         hardware: hardwareOf(design.data, hardware.data),
       },
       ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
-      ...{ shop: shop.data, fixtures: fixtures.value },
+      ...{ shop: shop.data, fixtures: fixtures.value, paper: paper.value },
       places: {
         ...{ ...features.value.places, ...recesses.value.places, ...rests.value.places },
         ...stringPlaces(asked),

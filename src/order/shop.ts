@@ -87,10 +87,24 @@ export type Stock = {
   readonly thickness: number;
 };
 
+/**
+ * A paper that the shop prints on, mm, and the border that its printer can't reach. A roll has a width and no height. `scale` is how
+ * long what should measure 1 came out, across the paper and along it, when the printer was measured.
+ */
+export type Paper = {
+  readonly id: string;
+  readonly width: number;
+  readonly height?: number | undefined;
+  readonly margin: number;
+  readonly scale?: readonly [x: number, y: number] | undefined;
+};
+
 /** What one workshop owns. */
 export type Shop = {
   readonly shop: string;
   readonly title: string;
+  /** What lengths of reports stand in beside mm; mm alone unless it says so. */
+  readonly units?: "mm" | "inch" | undefined;
   readonly machines: readonly (Bandsaw | Shaper | Router | Plotter)[];
   readonly cutters: readonly Cutter[];
   readonly guides: readonly Guide[];
@@ -104,10 +118,5 @@ export type Shop = {
     readonly boards: readonly (Stock & { readonly wood: string })[];
     readonly sheets: readonly (Stock & { readonly material: string })[];
   };
-  readonly paper: readonly {
-    readonly id: string;
-    readonly width: number;
-    readonly height: number;
-    readonly margin: number;
-  }[];
+  readonly paper: readonly Paper[];
 };

@@ -5,7 +5,7 @@ import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
 import type { RecessPart } from "./recess-part.ts";
 import type { RestPart } from "./rest-part.ts";
-import type { Shop } from "./shop.ts";
+import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { TunerKind } from "./tuner-kind.ts";
 import type { Voice } from "./voice.ts";
@@ -224,6 +224,8 @@ export type Spec = {
       readonly [what in "machine" | "cutter" | "guide"]: string | null;
     };
   };
+  /** What full-size sheets are laid out on. */
+  readonly paper: Paper;
   readonly overrule: readonly Overrule[];
 };
 

@@ -7,6 +7,8 @@ export type PackFile = {
   readonly content: string | Uint8Array;
   readonly what: string;
   readonly fingerprint: string | null;
+  /** The part that a picture shows, where it is one. */
+  readonly pictureOf?: string;
   readonly readBack: ReadBack | SolidReadBack | null;
 };
 

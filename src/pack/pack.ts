@@ -1,11 +1,10 @@
-import { createHash } from "node:crypto";
 import { solidChecks, solidFindings } from "../checks/assembly/solid-checks.ts";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
 import { coverPart } from "../drawing/flat/recess-flats.ts";
-import { titled } from "../drawing/flat/titled.ts";
+import { type Title, titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
 import { assemblySheets } from "../drawing/sheet/assembly/assembly-sheets.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
@@ -15,9 +14,7 @@ import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Spec } from "../order/spec.ts";
-import { jsonLines } from "../report/json-lines.ts";
 import { type Report, reportOf } from "../report/report.ts";
-import { reportMarkdown } from "../report/report-markdown.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import { assembled } from "../workshop/assembly/assembled.ts";
@@ -25,15 +22,16 @@ import { type Model, modelOf } from "../workshop/model.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
+import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
+import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
 import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
 
-/** A machine file that isn't written, and the check that refuses it. */
-export type Held = { readonly file: string; readonly check: string; readonly why: string };
+export type { Held };
 
 /** Everything that one order makes. */
 export type Pack = {
@@ -82,13 +80,15 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
     notLookedAt: whole ? [] : solidChecks.map(({ id }) => id),
   });
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
+  for (const entry of drawn.filter(({ file }) => free(file)))
+    made.push(await fullSizePackFile(entry, spec, titleOf(entry, model, found)));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
   made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
   for (const file of solids.filter(free)) made.push(...solidPackFiles(file, meshOf(file)));
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
     made.push(...assemblyFiles(model, pieces, meshOf, store, found));
-  return { report, held, files: [...made, ...reportFiles(report, spec, held, made)] };
+  return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
 }
 
 /** The assembled instrument as solids, and its sheets. */
@@ -123,13 +123,21 @@ function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: s
   return [...names].filter((name) => holds.includes(name)).map((file) => ({ file, check: id, why }));
 }
 
-type Drawn = { readonly file: FlatFile; readonly answer: ReturnType<FlatFile["of"]> };
-
-function machineFiles({ file, answer }: Drawn, model: Model, found: readonly Finding[]): PackFile[] {
-  const fingerprint = fingerprintOf(answer.key);
+function titleOf({ file, answer }: DrawnFlat, model: Model, found: readonly Finding[]): Title {
   const { name, part } = file;
-  const own = { part, fingerprint, seenFrom: seenFrom(file, model), shows: [name] };
-  const flat = titled(answer.value, titleFor(model.spec, own, found));
+  const own = {
+    part,
+    fingerprint: fingerprintOf(answer.key),
+    seenFrom: seenFrom(file, model),
+    shows: [name],
+  };
+  return titleFor(model.spec, own, found);
+}
+
+function machineFiles(entry: DrawnFlat, model: Model, found: readonly Finding[]): PackFile[] {
+  const { file, answer } = entry;
+  const fingerprint = fingerprintOf(answer.key);
+  const flat = titled(answer.value, titleOf(entry, model, found));
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));
@@ -143,6 +151,7 @@ function machineFiles({ file, answer }: Drawn, model: Model, found: readonly Fin
       what: `picture: ${file.what}`,
       fingerprint,
       readBack: null,
+      pictureOf: file.part,
     },
   ];
 }
@@ -150,56 +159,4 @@ function machineFiles({ file, answer }: Drawn, model: Model, found: readonly Fin
 function seenFrom({ seenFrom, seenAsCut }: FlatFile, model: Model): string {
   if (seenAsCut !== undefined) return seenAsCut(model);
   return typeof seenFrom === "string" ? seenFrom : seenFrom[model.spec.hand];
-}
-
-function reportFiles(
-  report: Report,
-  spec: Spec,
-  held: readonly Held[],
-  made: readonly PackFile[],
-): PackFile[] {
-  const { order, design, strings, hand, fingerprint, checks } = report;
-  const plain = { fingerprint: null, readBack: null };
-  const files: PackFile[] = [
-    { path: "dimensions.json", content: jsonLines(report), what: "dimension report, for programs", ...plain },
-    {
-      ...{ path: "dimensions.md", what: "dimension report, for people", ...plain },
-      content: reportMarkdown(report, spec, [...new Set(held.map(({ file }) => file))]),
-    },
-    {
-      path: "checks.json",
-      content: jsonLines({ order, fingerprint, checks }),
-      what: "what the checks found",
-      ...plain,
-    },
-  ];
-  const listed = [...made, ...files]
-    .sort((a, b) => (a.path < b.path ? -1 : 1))
-    .map((file) => ({
-      ...{
-        path: file.path,
-        what: file.what,
-        bytes: Buffer.byteLength(file.content),
-        sha256: sha256(file.content),
-      },
-      ...{ fingerprint: file.fingerprint, readBack: file.readBack },
-    }));
-  const manifest = {
-    order,
-    revision: spec.revision,
-    design,
-    strings,
-    hand,
-    fingerprint,
-    held,
-    files: listed,
-  };
-  return [
-    ...files,
-    { path: "manifest.json", content: jsonLines(manifest), what: "what is in this pack", ...plain },
-  ];
-}
-
-function sha256(content: string | Uint8Array): string {
-  return createHash("sha256").update(content).digest("hex");
 }

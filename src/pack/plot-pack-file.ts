@@ -14,6 +14,6 @@ export function plotPackFile(file: PlotFile, model: Model, store: Store): PackFi
   const plot = titledPlot(value, { heading: file.heading, order, voice, count, hand, fingerprint });
   return {
     ...{ path: `plots/${file.name}.svg`, content: sheetSvgText(plot, `${order} ${file.name}`) },
-    ...{ what: file.what, fingerprint, readBack: null },
+    ...{ what: file.what, fingerprint, readBack: null, pictureOf: file.part },
   };
 }

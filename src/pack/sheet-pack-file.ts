@@ -25,6 +25,6 @@ export function sheetPackFile(
       path: `${file.folder}/${file.name}.svg`,
       content: sheetSvgText(sheet, `${spec.order} ${file.name}`),
     },
-    ...{ what: file.what, fingerprint, readBack: null },
+    ...{ what: file.what, fingerprint, readBack: null, pictureOf: part },
   };
 }

@@ -1,9 +1,21 @@
 import type { Spec } from "../order/spec.ts";
+import { inchesText } from "./inches.ts";
 import { markdownTable, readable } from "./markdown.ts";
 import type { Report, ReportedCheck } from "./report.ts";
 
-/** A report for people: checks by gravity, then the numbers by part, each with where it came from. */
-export function reportMarkdown(report: Report, spec: Spec, held: readonly string[]): string {
+/** A picture of a pack, by its path there, the part that it shows, and what of it. */
+export type Picture = { readonly path: string; readonly part: string; readonly what: string };
+
+/**
+ * A report for people: checks by gravity, then the numbers by part under the names of its pictures, each number with where it came from, and
+ * in inches too where the shop asks for them.
+ */
+export function reportMarkdown(
+  report: Report,
+  spec: Spec,
+  held: readonly string[],
+  pictures: readonly Picture[] = [],
+): string {
   const { order, design, strings, hand, fingerprint } = report;
   const parts = [...new Set(report.dimensions.map(({ part }) => part))].sort();
   const sections = [
@@ -16,16 +28,24 @@ export function reportMarkdown(report: Report, spec: Spec, held: readonly string
     "## Checks",
     checksTable(report.checks),
     ...(report.notLookedAt === undefined ? [] : [`Not looked at: ${report.notLookedAt.join(", ")}.`]),
-    ...parts.flatMap((part) => [`## ${capital(part)}`, partTable(report, spec, part)]),
+    ...parts.flatMap((part) => [
+      `## ${capital(part)}`,
+      ...picturesLine(pictures.filter((picture) => picture.part === part)),
+      partTable(report, spec, part),
+    ]),
   ];
   return `${sections.join("\n\n")}\n`;
 }
 
 const gravity = { refuse: 0, attend: 1, pass: 2 } as const;
 
+/** Checks by how grave their answers are: what refuses first. */
+export function byGravity(checks: readonly ReportedCheck[]): readonly ReportedCheck[] {
+  return checks.toSorted((a, b) => gravity[a.status] - gravity[b.status]);
+}
+
 function checksTable(checks: readonly ReportedCheck[]): string {
-  const sorted = checks.toSorted((a, b) => gravity[a.status] - gravity[b.status]);
-  const rows = sorted.map(({ id, status, stake, found, limit, unit, why, source, overruled }) => [
+  const rows = byGravity(checks).map(({ id, status, stake, found, limit, unit, why, source, overruled }) => [
     overruled === undefined ? status : `${status}, overruled: ${overruled}`,
     ...[id, stake, `${readable(found)} ${unit}`, `${readable(limit)} ${unit}`, why, source],
   ]);
@@ -35,19 +55,35 @@ function checksTable(checks: readonly ReportedCheck[]): string {
   ]);
 }
 
+function picturesLine(pictures: readonly Picture[]): string[] {
+  if (pictures.length === 0) return [];
+  return [`Pictures: ${pictures.map(({ path }) => `[${path}](${path})`).join(", ")}`];
+}
+
+/** Where a number came from: worked out, the design or the order, or what it follows from. */
+export function sourceOf({ values }: Pick<Spec, "values">, id: string): string {
+  const entry = values[id];
+  return entry === undefined ? "worked out" : (entry.follows ?? entry.source);
+}
+
 function partTable(report: Report, spec: Spec, part: string): string {
+  const inch = spec.shop.units === "inch";
   const rows = report.dimensions
     .filter((dimension) => dimension.part === part)
     .map(({ id, label, value, unit, tolerance }) => {
-      const entry = spec.values[id];
-      const source =
-        entry === undefined ? "worked out" : entry.follows === null ? entry.source : entry.follows;
-      return [id, readable(value), unit, readable(tolerance), source, label];
+      const inches = inch ? [unit === "mm" ? inchesText(value) : ""] : [];
+      return [id, readable(value), unit, ...inches, readable(tolerance), sourceOf(spec, id), label];
     });
-  return markdownTable(["dimension", "value", "unit", "tolerance", "from", "what it is"], rows, [
+  const head = [
+    "dimension",
     "value",
+    "unit",
+    ...(inch ? ["inches (off by mm)"] : []),
     "tolerance",
-  ]);
+    "from",
+    "what it is",
+  ];
+  return markdownTable(head, rows, ["value", "tolerance", "inches (off by mm)"]);
 }
 
 function capital(word: string): string {

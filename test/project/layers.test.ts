@@ -35,7 +35,7 @@ const packages: Readonly<Record<string, readonly string[]>> = {
   step: ["@noble/hashes"],
   order: ["fastest-levenshtein", "yaml", "zod"],
   report: ["zod"],
-  files: ["dxf-parser", "dxf-writer", "@jscad/modeling", "@jscad/stl-serializer", "fflate"],
+  files: ["dxf-parser", "dxf-writer", "@jscad/modeling", "@jscad/stl-serializer", "fflate", "pdfkit"],
   commands: ["picocolors"],
 };
 

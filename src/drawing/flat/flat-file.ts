@@ -2,6 +2,7 @@ import type { Spec } from "../../order/spec.ts";
 import type { Answer, Store } from "../../step/store.ts";
 import type { Model } from "../../workshop/model.ts";
 import type { Flat } from "./flat.ts";
+import type { FromNumbers } from "./from-numbers.ts";
 
 /** A machine file of a pack: its name without ending, its folder, what it shows and from where it is seen. */
 export type FlatFile = {
@@ -23,5 +24,7 @@ export type FlatFile = {
   readonly seenAsCut?: (model: Model) => string;
   /** The specs that it is made for; all unless it says so. */
   readonly applies?: (spec: Spec) => boolean;
+  /** What of it is measured, and not pricked through the full-size paper; nothing unless it says so. */
+  readonly fromNumbers?: (spec: Spec) => FromNumbers | undefined;
   readonly of: (model: Model, store: Store) => Answer<Flat>;
 };

@@ -19,6 +19,8 @@ export const flatFiles: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
     what: "fingerboard outline with centreline, string lines and stations, and what is let into its face",
+    fromNumbers: ({ frets }) =>
+      frets === null ? undefined : { layers: /^RECESS-/, what: "FRET SLOTS AND WHAT IS LET IN" },
     of: ({ spec, instrument }, store) => {
       const { board, taper, layout, fretSlots, boardDots } = instrument;
       if (board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${board.kind}`);

@@ -33,6 +33,7 @@ function joint(side: Side): FlatFile {
     seenFrom: { right: `${side} side`, left: `${side} side` },
     applies: ({ wings }) => wings !== null,
     what: `face that the ${side} wing and the core share, with the pins' holes`,
+    fromNumbers: () => ({ layers: /^BORE-/, what: "JOINT BORES" }),
     of: ({ spec, instrument }, store) => {
       const { length, deep, back, inside, pins } = instrument.wings![side].joint;
       return store.answer(wingJointFlat, {

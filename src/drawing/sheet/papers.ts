@@ -11,9 +11,12 @@ const printShop: readonly PaperSize[] = [
   { id: "A0", width: 841, height: 1189, margin: 6 },
 ];
 
-/** The papers that a sheet is tried on: the shop's largest one up to A3, then a print shop's. */
+/** The papers that a sheet is tried on: the shop's largest one up to A3, then a print shop's; no rolls. */
 export function papersOf(paper: Shop["paper"]): readonly PaperSize[] {
   const long = ({ width, height }: PaperSize) => Math.max(width, height);
-  const own = paper.filter((size) => long(size) <= largestOwn).sort((a, b) => long(b) - long(a))[0];
+  const own = paper
+    .flatMap(({ id, width, height, margin }) => (height === undefined ? [] : [{ id, width, height, margin }]))
+    .filter((size) => long(size) <= largestOwn)
+    .sort((a, b) => long(b) - long(a))[0];
   return own === undefined ? printShop : [own, ...printShop];
 }

@@ -29,7 +29,7 @@ export function titledSheet(sheet: Sheet, title: Title): Sheet {
   ];
   const wide = titleBox.maxX - titleBox.minX - 2 * pad;
   const letters = Math.floor(wide / textLength({ text: "0", height: lettering.height }));
-  const lines = [...own, ...reasons(title.overruled, letters, titleLines - own.length - 1)];
+  const lines = [...own, ...overruledLines(title.overruled, letters, titleLines - own.length - 1)];
   const texts = lines.map((text, i): SheetText => {
     return { ...at(sheet, i), text, height: lettering.height, turn: 0, align: "left" };
   });
@@ -45,7 +45,8 @@ function at({ titleBox }: Sheet, line: number) {
   return { x: titleBox.minX + pad, y: titleBox.maxY - 1 - lineStep * (line + 0.75) };
 }
 
-function reasons(overruled: readonly string[], letters: number, room: number): string[] {
+/** The lines that say what was overruled, at most so many of so many letters; that more is left out is said in the last. */
+export function overruledLines(overruled: readonly string[], letters: number, room: number): string[] {
   const all = overruled.flatMap((reason) => wrapped(`OVERRULED ${reason.toUpperCase()}`, letters));
   if (all.length <= room) return all;
   return [...all.slice(0, room - 1), "MORE IS OVERRULED: SEE CHECKS.JSON OF THE PACK"];

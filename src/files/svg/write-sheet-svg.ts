@@ -1,27 +1,8 @@
 import { textLength, typeSize } from "../../drawing/sheet/lettering.ts";
-import type { Sheet, SheetLine, SheetText, Weight } from "../../drawing/sheet/sheet.ts";
+import type { Sheet, SheetLine, SheetText } from "../../drawing/sheet/sheet.ts";
 import { rounded } from "../../step/rounded.ts";
+import { pens } from "../pens.ts";
 import { escaped, n, pathData } from "./svg-data.ts";
-
-/** Each meaning's pen: width in mm and dashes; colour carries no meaning, so that black and white tells the same. */
-const pens: { readonly [weight in Weight]: { readonly width: number; readonly dash: string } } = {
-  outline: { width: 0.5, dash: "" },
-  cut: { width: 0.6, dash: "" },
-  edge: { width: 0.3, dash: "" },
-  hidden: { width: 0.25, dash: "2 0.8" },
-  centre: { width: 0.18, dash: "6 1.2 1.2 1.2" },
-  hatch: { width: 0.13, dash: "" },
-  reference: { width: 0.18, dash: "4 1 0.8 1 0.8 1" },
-  dimension: { width: 0.18, dash: "" },
-  extension: { width: 0.18, dash: "" },
-  arrow: { width: 0.1, dash: "" },
-  station: { width: 0.7, dash: "" },
-  frame: { width: 0.5, dash: "" },
-  axis: { width: 0.25, dash: "" },
-  bar: { width: 0.5, dash: "" },
-  range: { width: 0.7, dash: "" },
-  curve: { width: 0.5, dash: "" },
-};
 
 /** Monospaced types whose capitals are at least as high as the sheet's measures say. */
 const family = "DejaVu Sans Mono, Menlo, Consolas, Liberation Mono, monospace";

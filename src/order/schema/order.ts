@@ -39,6 +39,7 @@ export const orderFile = record({
     })
     .meta({ description: "none, or { count: 24 } where the design allows it" }),
   shop: word("a file in shops/, without its ending"),
+  paper: word("the shop's paper that full-size sheets are laid out on; its first unless named").optional(),
   set: z
     .record(z.string(), writtenQuantity("a settable dimension, in place of the design's own"), {
       error: "a map of dimensions and their values",

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Shop } from "../shop.ts";
+import { paper, paperFaults } from "./paper.ts";
 import { quantity, wholeNumber } from "./quantity.ts";
 import { record } from "./record.ts";
 import { day, line, oneOf, word } from "./word.ts";
@@ -96,6 +97,10 @@ const machineKinds = "bandsaw, shaper, router, laser, cnc-router, printer";
 const shop = record({
   shop: word("the shop's name, that of its file"),
   title: line("what it is, in one line"),
+  units: oneOf(
+    ["mm", "inch"],
+    "inch: reports have lengths in inches beside mm, to the nearest 1/64",
+  ).optional(),
   machines: z.array(
     z.discriminatedUnion("kind", [bandsaw, shaper, router, laser, cnc, printer], { error: machineKinds }),
     {
@@ -132,16 +137,7 @@ const shop = record({
       }),
     ),
   }),
-  paper: z
-    .array(
-      record({
-        id,
-        width: length("mm"),
-        height: length("mm"),
-        margin: length("that the printer can't reach"),
-      }),
-    )
-    .min(1, { error: "at least one paper" }),
+  paper: z.array(paper, { error: "a list of papers" }).min(1, { error: "at least one paper" }),
 });
 
 /** What one workshop owns: each thing under a name of its own, cutters and guides for what is there. */
@@ -155,6 +151,8 @@ export const shopFile: z.ZodType<Shop> = shop.superRefine((shop, context) => {
       params: { code: "unknown-name", allowed },
     });
   };
+  for (const { path, input, code, allowed, hint } of paperFaults(shop.paper))
+    context.addIssue({ code: "custom", path, input, message: allowed, params: { code, allowed, hint } });
   const things = { machines: shop.machines, cutters: shop.cutters, guides: shop.guides, clamps: shop.clamps };
   const seen = new Set<string>();
   for (const [list, entries] of Object.entries(things)) {

@@ -1,0 +1,187 @@
+import { facet } from "../../geometry/facet.ts";
+import { extentsOf } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
+import type { Point } from "../../geometry/point.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
+import type { Paper } from "../../order/shop.ts";
+import { type Flat, layers, type Note, type Shape } from "../flat/flat.ts";
+import type { FromNumbers } from "../flat/from-numbers.ts";
+import { textBox } from "../sheet/lettering.ts";
+import type { Box, Marks, SheetLine, SheetText } from "../sheet/sheet.ts";
+import { tileBars } from "./tile-bars.ts";
+import { joinGroups } from "./tile-joins.ts";
+import { tileMap } from "./tile-map.ts";
+import type { MarkGroup, Page } from "./tile-page.ts";
+import { type Tile, type TilePlan, tileName, tilePlan } from "./tile-plan.ts";
+import { tileSquare } from "./tile-square.ts";
+import { footHeight, footSides, type TileTitle, tileWords } from "./tile-words.ts";
+
+/** What is laid out: a drawing as it stands before its title, whose it is, the paper, and what is not taken from paper. */
+export type FullSize = {
+  readonly flat: Flat;
+  readonly title: Omit<TileTitle, "paper" | "scale" | "fromNumbers" | "remarks">;
+  readonly paper: Paper;
+  readonly fromNumbers: FromNumbers | undefined;
+};
+
+/** How much white there is round a drawing at least, mm. */
+const around = 4;
+
+/** A longer note is a sentence about the whole drawing and stands at the foot; a label stands where it is. */
+const longestLabel = 40;
+
+/** How far apart the places are at which it is looked for what is drawn, mm. */
+const look = 4;
+
+/** A drawing at full size on as many pages as it takes, row by row; a drawing without lines has none. */
+export function fullSize({ flat, title, paper, fromNumbers }: FullSize): {
+  pages: readonly Page[];
+  plan: TilePlan | null;
+} {
+  const texts = flat.notes.filter(({ text }) => text.length <= longestLabel).map(textOf);
+  const lines = linesOf(flat, fromNumbers);
+  const box = boxRound(lines, texts);
+  if (box === undefined) return { pages: [], plan: null };
+  const own: TileTitle = {
+    ...{ ...title, paper: paper.id, scale: paper.scale ?? null },
+    remarks: flat.notes.filter(({ text }) => text.length > longestLabel).map(({ text }) => text),
+    fromNumbers: fromNumbers === undefined ? null : `${fromNumbers.what} (BROKEN LINES)`,
+  };
+  const plan = tilePlan(box, paper, (width) => footHeight(own, width), keptWhole(flat, texts));
+  const outlines = flat.shapes.filter(({ layer }) => !isNote(layer)).map(({ path }) => path);
+  const drawn = [...lines.flatMap(({ line }) => placesOn(line.path)), ...texts.flatMap(placesRound)];
+  const pages = plan.tiles.map((tile): Page => {
+    const { paper: size, scale } = plan;
+    const furniture = furnitureOf(plan, tile, own, outlines, drawn);
+    return { paper: size, scale, groups: [...drawingGroups(plan, tile, lines, texts), ...furniture] };
+  });
+  return { pages, plan };
+}
+
+const isNote = (layer: string) => layer === layers.note;
+
+type Drawn = { readonly layer: string; readonly line: SheetLine };
+
+/** The drawing's lines, each once: an outline that stands on two layers is drawn once. */
+function linesOf({ shapes }: Flat, fromNumbers: FromNumbers | undefined): Drawn[] {
+  const seen = new Set<Path>();
+  return shapes.flatMap((shape): Drawn[] => {
+    if (seen.has(shape.path)) return [];
+    seen.add(shape.path);
+    return [{ layer: shape.layer, line: { weight: weightOf(shape, fromNumbers), path: shape.path } }];
+  });
+}
+
+function weightOf({ layer, chain }: Shape, fromNumbers: FromNumbers | undefined): SheetLine["weight"] {
+  if (chain) return "centre";
+  if (fromNumbers?.layers.test(layer)) return "hidden";
+  if (isNote(layer)) return "dimension";
+  return layer === layers.scribe ? "reference" : "edge";
+}
+
+function textOf({ text, x, y, height, turn, align }: Note): SheetText {
+  if (turn !== 0 && turn !== 90) throw new RangeError(`a note that is turned by ${turn}`);
+  return { text, x, y, height, turn, align };
+}
+
+function boxRound(lines: readonly Drawn[], texts: readonly SheetText[]): Box | undefined {
+  const drawn = extentsOf(lines.map(({ line }) => line.path));
+  if (drawn === undefined) return undefined;
+  const boxes = [drawn, ...texts.map(textBox)];
+  return {
+    minX: Math.min(...boxes.map(({ minX }) => minX)) - around,
+    minY: Math.min(...boxes.map(({ minY }) => minY)) - around,
+    maxX: Math.max(...boxes.map(({ maxX }) => maxX)) + around,
+    maxY: Math.max(...boxes.map(({ maxY }) => maxY)) + around,
+  };
+}
+
+/** What no join should come over where that can be had: words, and whatever is small enough to stand on one sheet's corner. */
+function keptWhole({ shapes }: Flat, texts: readonly SheetText[]): Box[] {
+  const small = shapes
+    .map(({ path }) => extentsOf([path])!)
+    .filter(({ minX, minY, maxX, maxY }) => Math.max(maxX - minX, maxY - minY) < 40);
+  return [...texts.map(textBox), ...small];
+}
+
+/** From the drawing to the page of a sheet, mm. */
+function shiftOf({ window }: TilePlan, { shows }: Tile): Point {
+  return { x: window.minX - shows.minX, y: window.minY - shows.minY };
+}
+
+/** What a sheet shows of the drawing, one group a layer; words stand whole where any sheet has room for them. */
+function drawingGroups(
+  plan: TilePlan,
+  tile: Tile,
+  lines: readonly Drawn[],
+  texts: readonly SheetText[],
+): MarkGroup[] {
+  const shift = shiftOf(plan, tile);
+  const seen = lines.filter(({ line }) => meets(extentsOf([line.path])!, tile.shows));
+  const groups = [...new Set(seen.map(({ layer }) => layer))].map((layer): MarkGroup => {
+    const marks = { lines: seen.filter((each) => each.layer === layer).map(({ line }) => line), texts: [] };
+    return { name: `layer.${layer}`, marks, shift, clip: plan.window };
+  });
+  const own = texts.filter((text) => {
+    const box = textBox(text);
+    const whole = plan.tiles.some(({ shows }) => holds(shows, box));
+    return whole ? holds(tile.shows, box) : meets(box, tile.shows);
+  });
+  const notes: Marks = { lines: [], texts: own };
+  return own.length === 0 ? groups : [...groups, { name: "notes", marks: notes, shift, clip: plan.window }];
+}
+
+function furnitureOf(
+  plan: TilePlan,
+  tile: Tile,
+  title: TileTitle,
+  outlines: readonly Path[],
+  drawn: readonly Point[],
+): MarkGroup[] {
+  const { window, inside } = plan;
+  const shift = shiftOf(plan, tile);
+  const here = { shift: { x: 0, y: 0 }, clip: null };
+  const bars = tileBars(window);
+  const places = drawn.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y }));
+  const joins = joinGroups(plan, tile, shift);
+  const onJoins = joins.flatMap(({ marks, clip }) =>
+    clip === null ? [] : marks.lines.flatMap(({ path }) => placesOn(path)),
+  );
+  places.push(...onJoins.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y })));
+  const foot = window.minY - 9;
+  const mapBox = { minX: inside.maxX - footSides.map, maxX: inside.maxX, minY: inside.minY, maxY: foot - 1 };
+  return [
+    ...joins,
+    { name: "square", marks: tileSquare(window, places), ...here },
+    { name: `bar-x.${bars.lengths[0]}`, marks: bars.x, ...here },
+    { name: `bar-y.${bars.lengths[1]}`, marks: bars.y, ...here },
+    { name: "map", marks: tileMap(plan, tile, outlines, mapBox), ...here },
+    { name: `foot.${tileName(tile)}`, marks: tileWords(title, plan, tile), ...here },
+  ];
+}
+
+const meets = (a: Box, b: Box) =>
+  a.minX <= b.maxX && a.maxX >= b.minX && a.minY <= b.maxY && a.maxY >= b.minY;
+const holds = (a: Box, b: Box) =>
+  a.minX <= b.minX && a.maxX >= b.maxX && a.minY <= b.minY && a.maxY >= b.maxY;
+
+/** Places along a path, some millimetres apart. */
+function placesOn(path: Path): Point[] {
+  return segmentsOf(facet(path, 0.5)).flatMap(({ from, to }) => {
+    const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / look);
+    return Array.from({ length: count }, (_, i) => ({
+      x: from.x + ((to.x - from.x) * i) / count,
+      y: from.y + ((to.y - from.y) * i) / count,
+    }));
+  });
+}
+
+/** Places in a text's box. */
+function placesRound(text: SheetText): Point[] {
+  const { minX, minY, maxX, maxY } = textBox(text);
+  const across = (from: number, to: number) => {
+    const count = Math.max(1, Math.ceil((to - from) / look));
+    return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
+  };
+  return across(minX, maxX).flatMap((x) => across(minY, maxY).map((y) => ({ x, y })));
+}

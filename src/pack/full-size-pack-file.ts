@@ -1,0 +1,41 @@
+import type { Flat } from "../drawing/flat/flat.ts";
+import type { FlatFile } from "../drawing/flat/flat-file.ts";
+import type { Title } from "../drawing/flat/titled.ts";
+import { fullSize } from "../drawing/tiles/full-size.ts";
+import { pdfBytes } from "../files/pdf/write-pdf.ts";
+import type { Spec } from "../order/spec.ts";
+import { fingerprintOf, hashOf } from "../step/key.ts";
+import type { PackFile } from "./pack-file.ts";
+
+/** Raised whenever full-size sheets of the same drawing may come out differently. */
+const layoutVersion = 1;
+
+/** A drawing that was made: its file, its lines before the title, its step's key. */
+export type DrawnFlat = {
+  readonly file: FlatFile;
+  readonly answer: { readonly key: string; readonly value: Flat };
+};
+
+/** A flat drawing at full size, as a PDF of sheets of the order's paper. */
+export async function fullSizePackFile(
+  { file, answer }: DrawnFlat,
+  spec: Spec,
+  title: Title,
+): Promise<PackFile> {
+  const { name } = file;
+  const { paper } = spec;
+  const fingerprint = fingerprintOf(
+    hashOf(`full-size ${layoutVersion} ${answer.key} ${JSON.stringify(paper)}`),
+  );
+  const { pages } = fullSize({
+    flat: answer.value,
+    title: { ...title, name, fingerprint },
+    paper,
+    fromNumbers: file.fromNumbers?.(spec),
+  });
+  const sheets = pages.length === 1 ? "one sheet" : `${pages.length} sheets`;
+  return {
+    ...{ path: `full-size/${name}.pdf`, content: await pdfBytes(pages, `${spec.order} ${name}, full size`) },
+    ...{ what: `full size on ${sheets} of ${paper.id}: ${file.what}`, fingerprint, readBack: null },
+  };
+}

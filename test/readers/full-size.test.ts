@@ -1,0 +1,214 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, expect, it } from "vitest";
+import type { Flat } from "../../src/drawing/flat/flat.ts";
+import { flatsOf } from "../../src/drawing/flat/flats.ts";
+import { type FullSize, fullSize } from "../../src/drawing/tiles/full-size.ts";
+import type { Page } from "../../src/drawing/tiles/tile-page.ts";
+import { pdfBytes } from "../../src/files/pdf/write-pdf.ts";
+import { circle } from "../../src/geometry/circle.ts";
+import { facet } from "../../src/geometry/facet.ts";
+import type { Paper } from "../../src/order/shop.ts";
+import { dimensionOf, type Spec } from "../../src/order/spec.ts";
+import { memoryStore } from "../../src/step/store.ts";
+import { modelOf } from "../../src/workshop/model.ts";
+import { frettedSpec, specOf, top } from "../samples.ts";
+import { describeWith, ezdxf, python } from "./tool.ts";
+
+const tools = {
+  name: "qpdf, poppler-utils or python3-shapely",
+  command: "sh",
+  args: ["-c", `qpdf --version && pdftoppm -v && ${ezdxf.command} -c 'import shapely, numpy'`],
+};
+
+/** What the reader finds of one file; mm. */
+type Read = {
+  readonly faults: readonly string[];
+  readonly pages: number;
+  readonly square: number;
+  readonly inside: number;
+  readonly matches: number;
+  readonly joined: number;
+  readonly covered: number;
+  readonly smallest: number;
+  readonly corner: readonly (readonly [number, number])[];
+  readonly between?: number;
+};
+
+const store = memoryStore();
+const title = {
+  ...{
+    order: "SY-0417",
+    part: "part",
+    fingerprint: "0123456789ab",
+    hand: "right" as const,
+    seenFrom: "front",
+  },
+  overruled: [],
+};
+
+/** What is laid out of one drawing of an order. */
+function drawing(spec: Spec, name: string, paper: Paper): FullSize {
+  const file = flatsOf(spec).find((flat) => flat.name === name);
+  if (file === undefined) throw new Error(`${name} is no drawing of this order`);
+  const flat = file.of(modelOf(spec, store), store).value;
+  return { flat, title: { ...title, name }, paper, fromNumbers: file.fromNumbers?.(spec) };
+}
+
+const folder = mkdtempSync(join(tmpdir(), "full-size-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+type Job = {
+  readonly name: string;
+  readonly given: FullSize;
+  readonly pages: readonly Page[];
+  readonly between?: readonly [string, string];
+};
+
+/** Write each job's pages and read them all back at once. */
+async function readAll(jobs: readonly Job[]): Promise<Map<string, Read>> {
+  const list = [];
+  for (const [i, { given, pages, between }] of jobs.entries()) {
+    const pdf = join(folder, `${i}.pdf`);
+    writeFileSync(pdf, await pdfBytes(pages, "test"));
+    execFileSync("qpdf", ["--check", pdf], { stdio: "ignore" });
+    const paths = given.flat.shapes.map(({ path }) => {
+      const { points, closed } = facet(path, 0.005);
+      return (closed ? [...points, points[0]!] : points).map(({ x, y }) => [x, y]);
+    });
+    const { width, margin } = given.paper;
+    list.push({ pdf, width, margin, scale: given.paper.scale ?? [1, 1], paths, between });
+  }
+  const job = join(folder, "job.json");
+  writeFileSync(job, JSON.stringify(list));
+  const read = python(join(top, "test", "readers", "read_pdf.py"), job) as Read[];
+  return new Map(jobs.map(({ name }, i) => [name, read[i]!]));
+}
+
+const laid = (name: string, given: FullSize, between?: readonly [string, string]): Job => {
+  return { name, given, pages: fullSize(given).pages, ...(between && { between }) };
+};
+
+const sedge = specOf("sedge", 5);
+const bulrush = specOf("bulrush", 5);
+const papers = sedge.shop.paper;
+const paper = (id: string) => papers.find((each) => each.id === id)!;
+const a4 = paper("A4");
+
+/** A drawing of three rows of sheets, with arcs both ways and a hole. */
+const threeRows: Flat = {
+  shapes: [
+    {
+      layer: "OUTER-EDGE",
+      path: {
+        closed: true,
+        points: [
+          { x: 0, y: 0, bulge: 0.3 },
+          { x: 700, y: 0, bulge: -0.1 },
+          { x: 690, y: 240, bulge: 0 },
+          { x: 20, y: 230, bulge: 0.02 },
+        ],
+      },
+    },
+    { layer: "BORE-8_00", path: circle({ x: 500, y: 100 }, 4) },
+  ],
+  notes: [],
+};
+const measuredPrinter: Paper = { ...a4, scale: [0.985, 1.012] };
+
+describeWith(tools, "full-size sheets, read by another program", () => {
+  it("hold every drawing whole, inside the margins, joined at the match marks, on each of the shop's papers", async () => {
+    const jobs = [
+      ...flatsOf(sedge).map(({ name }) => laid(`sedge ${name}`, drawing(sedge, name, a4))),
+      ...["body", "fingerboard"].map((name) => laid(`thrift ${name}`, drawing(frettedSpec(7), name, a4))),
+      ...papers.map((each) =>
+        laid(`bulrush ${each.id}`, drawing(bulrush, "neck-plan", each), ["NUT", "BRIDGE"]),
+      ),
+      laid("large", { ...drawing(sedge, "nut", a4), flat: threeRows }),
+      laid("left", drawing({ ...sedge, hand: "left" }, "wing-bass", a4)),
+      laid("corrected", drawing(bulrush, "neck-plan", measuredPrinter), ["NUT", "BRIDGE"]),
+      laid("corrected roll", drawing(bulrush, "neck-side", { ...paper("roll-610"), scale: [1.01, 0.99] })),
+    ];
+    const read = await readAll(jobs);
+    for (const [name, { faults, square, inside, smallest, covered }] of read) {
+      expect({ name, faults }).toEqual({ name, faults: [] });
+      expect(square).toBeLessThan(0.02);
+      expect(inside).toBeGreaterThanOrEqual(0);
+      expect(smallest).toBeGreaterThanOrEqual(2.499);
+      expect(covered).toBeLessThan(0.02);
+    }
+    for (const name of [...papers.map(({ id }) => `bulrush ${id}`), "corrected"])
+      expect(Math.abs(read.get(name)!.between! - dimensionOf(bulrush, "string.length")), name).toBeLessThan(
+        0.1,
+      );
+    const several = [...read.values()].filter(({ pages }) => pages > 1);
+    expect(several.length).toBeGreaterThan(10);
+    for (const { matches } of several) expect(matches).toBeGreaterThanOrEqual(6);
+    expect(read.get("bulrush roll-610")!.pages).toBe(1);
+    expect(read.get("bulrush A4")!.pages).toBeGreaterThan(3);
+    const large = read.get("large")!;
+    expect(large.pages).toBe(9);
+    // Every join has three marks, found from either side: three sheets in each of three rows.
+    expect(large.matches).toBe(3 * 2 * (3 * 2 + 2 * 3));
+  });
+
+  it("give a 100 mm square within 0.1 when they are rendered at 600 dpi, and white margins", async () => {
+    const read = (await readAll([laid("bridge", drawing(sedge, "bridge", a4))])).get("bridge")!;
+    const script = join(top, "test", "readers", "measure_square.py");
+    const found = python(script, join(folder, "0.pdf"), String(a4.margin), JSON.stringify(read.corner)) as {
+      width: number;
+      height: number;
+      margin: number;
+      ink: number;
+    };
+    expect(Math.abs(found.width - 100)).toBeLessThan(0.1);
+    expect(Math.abs(found.height - 100)).toBeLessThan(0.1);
+    expect(found.margin).toBe(0);
+    expect(found.ink).toBeGreaterThan(10_000);
+  });
+
+  it("show a sheet that is moved, a scale that is off, a lost outline, a lost mark and ink in the margin", async () => {
+    const given = drawing(sedge, "neck-plan", a4);
+    const { pages } = fullSize(given);
+    const second = (change: (page: Page) => Page) => pages.map((page, i) => (i === 1 ? change(page) : page));
+    const groups = (
+      page: Page,
+      change: (group: Page["groups"][number]) => Page["groups"][number] | undefined,
+    ) => ({
+      ...page,
+      groups: page.groups.flatMap((group) => change(group) ?? []),
+    });
+    const moved = (by: number, of: RegExp) => (page: Page) =>
+      groups(page, (group) =>
+        of.test(group.name) ? { ...group, shift: { ...group.shift, x: group.shift.x + by } } : group,
+      );
+    const planted: Record<string, readonly Page[]> = {
+      "drawing moved": second(moved(1, /^(layer|notes)/)),
+      "marks moved": second(moved(1, /^match/)),
+      "one mark moved": second(moved(0.1, /^match.*1$/)),
+      "all scaled": pages.map((page) => ({ ...page, scale: [1.01, 1.01] as const })),
+      "x scaled": pages.map((page) => ({ ...page, scale: [0.99, 1] as const })),
+      "outline lost": second((page) =>
+        groups(page, (group) => (/^layer.(PART|OUTER)/.test(group.name) ? undefined : group)),
+      ),
+      "mark lost": second((page) =>
+        groups(page, (group) => (/^match.*2$/.test(group.name) ? undefined : group)),
+      ),
+      "square lost": second((page) => groups(page, (group) => (group.name === "square" ? undefined : group))),
+      "ink in the margin": second(moved(-4, /^foot/)),
+    };
+    const read = await readAll(Object.entries(planted).map(([name, pages]) => ({ name, given, pages })));
+    const said = Object.fromEntries([...read].map(([name, { faults }]) => [name, faults.join("; ")]));
+    expect(said["drawing moved"]).toMatch(/the model is (0\.\d|1)/);
+    expect(said["marks moved"]).toMatch(/the model is (0\.\d|1)/);
+    expect(said["one mark moved"]).toMatch(/don't match/);
+    expect(said["all scaled"]).toMatch(/square/);
+    expect(said["x scaled"]).toMatch(/square/);
+    expect(said["outline lost"]).toMatch(/the model is/);
+    expect(said["mark lost"]).toMatch(/share 2 marks/);
+    expect(said["square lost"]).toMatch(/0 of square/);
+    expect(said["ink in the margin"]).toMatch(/outside the printable area/);
+  });
+});
