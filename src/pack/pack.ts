@@ -98,7 +98,7 @@ async function drawnFiles(
 ): Promise<PackFile[]> {
   const made = drawn.flatMap((entry) => machineFiles(entry, model, found));
   for (const entry of drawn)
-    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model.spec, found)));
+    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model, found)));
   return made;
 }
 
@@ -149,21 +149,26 @@ function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: s
   return [...names].filter((name) => holds.includes(name)).map((file) => ({ file, check: id, why }));
 }
 
-function titleOf({ file, answer }: DrawnFlat, spec: Spec, found: readonly Finding[]): Title {
+function titleOf({ file, answer }: DrawnFlat, model: Model, found: readonly Finding[]): Title {
   const { name, part } = file;
-  const own = { part, fingerprint: fingerprintOf(answer.key), seenFrom: seenFrom(file, spec), shows: [name] };
-  return titleFor(spec, own, found);
+  const own = {
+    part,
+    fingerprint: fingerprintOf(answer.key),
+    seenFrom: seenFrom(file, model),
+    shows: [name],
+  };
+  return titleFor(model.spec, own, found);
 }
 
-function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding[]): PackFile[] {
+function machineFiles(entry: DrawnFlat, model: Model, found: readonly Finding[]): PackFile[] {
   const { file, answer } = entry;
   const fingerprint = fingerprintOf(answer.key);
-  const flat = titled(answer.value, titleOf(entry, spec, found));
+  const flat = titled(answer.value, titleOf(entry, model, found));
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));
   if (readBack.status !== "same") throw new ReadBackError(path, readBack.differences);
-  const picture = svgText(flat, `${spec.order} ${file.name}`);
+  const picture = svgText(flat, `${model.spec.order} ${file.name}`);
   return [
     { path, content: text, what: file.what, fingerprint, readBack },
     {
@@ -177,6 +182,7 @@ function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding
   ];
 }
 
-function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
-  return typeof seenFrom === "string" ? seenFrom : seenFrom[hand];
+function seenFrom({ seenFrom, seenAsCut }: FlatFile, model: Model): string {
+  if (seenAsCut !== undefined) return seenAsCut(model);
+  return typeof seenFrom === "string" ? seenFrom : seenFrom[model.spec.hand];
 }

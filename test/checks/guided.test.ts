@@ -52,6 +52,8 @@ const cutAgain = (fixture: Fixture, change: { edge?: Path; guide?: number; kept?
     kept: kept.map(({ id, path, margin }) => ({ id, path, margin })),
   });
 };
+/** Along y from a fixture's base to its work: with the other face up they lie the other way round. */
+const toWork = ({ outline }: Fixture) => Math.sign(outline.points.reduce((sum, { y }) => sum + y, 0));
 const moved = (path: Path, x: number, y: number): Path => ({
   ...path,
   points: path.points.map((point) => ({ ...point, x: point.x + x, y: point.y + y })),
@@ -181,7 +183,7 @@ describe("a hollow that the cutter can't touch", () => {
     expect(finding).toMatchObject({ status: "refuse", stake: "spoilage" });
     expect(finding.found).toBeGreaterThan(0.1);
     expect(finding.why).toMatch(
-      /straight-19 leaves wood at 8\d(\.\d+)?, 2\d(\.\d+)? over [\d.]+ mm, [\d.]+ deep/,
+      /straight-19 leaves wood at 8\d(\.\d+)?, -?2\d(\.\d+)? over [\d.]+ mm, [\d.]+ deep/,
     );
     expect(finding.why).toMatch(
       /the largest owned cutter that would do is straight-12|a cutter of [\d.]+ mm or less would do/,
@@ -244,7 +246,7 @@ describe("saboteurs, each found by the check that is there for it", () => {
     const nearer = (by: number) =>
       spoilt(five, (fixture) => {
         const kept = fixture.kept.map((one) =>
-          one.what === "handhold" ? { ...one, path: moved(one.path, 0, by) } : one,
+          one.what === "handhold" ? { ...one, path: moved(one.path, 0, by * toWork(fixture)) } : one,
         );
         return { kept, cut: cutAgain(fixture, { kept }) };
       });
@@ -293,6 +295,10 @@ describe("saboteurs, each found by the check that is there for it", () => {
     ).toBe("refuse");
   });
 
+  const treble = modelOf(five, store)
+    .fixtures()
+    .find((one) => one.file === file)!;
+
   it("a removed run-in, a shorter run-out, one that turns off", () => {
     const edited = (edit: (points: Path["points"]) => Path["points"]) =>
       spoilt(five, (fixture) => {
@@ -306,7 +312,10 @@ describe("saboteurs, each found by the check that is there for it", () => {
       ),
     ).toMatchObject({ status: "refuse", stake: "injury" });
     const shorter = found(
-      edited((points) => [...points.slice(0, -1), { ...points.at(-1)!, y: points.at(-1)!.y + 30 }]),
+      edited((points) => [
+        ...points.slice(0, -1),
+        { ...points.at(-1)!, y: points.at(-1)!.y + 30 * toWork(treble) },
+      ]),
       "run-in.missing",
     );
     expect(shorter).toMatchObject({ status: "refuse", found: expect.closeTo(20, 3) });

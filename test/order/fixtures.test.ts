@@ -60,3 +60,38 @@ it("an edge of a design may say that it is finished by hand, and no edge says an
   const problems = toldProblems(resolved(orderText("sedge", 5), {}, { designs: { sedge: wrong } }));
   expect(problems[0]).toMatchObject({ allowed: "hand" });
 });
+
+describe("what a shop must say before anything is cut along a template", () => {
+  const shop = sampleText("shops", "samphire.yaml");
+  const wrong = (from: string, to: string) => {
+    expect(shop).toContain(from);
+    return toldProblems(resolved(orderText("sedge", 5), {}, { shops: { samphire: shop.replace(from, to) } }));
+  };
+  it.each([
+    ["which way a spindle turns", "mount: table, rotation: ccw, ", "mount: table, ", "rotation"],
+    ["what moves", "mount: hand, rotation: cw, moves: tool, ", "mount: hand, rotation: cw, ", "moves"],
+    [
+      "the day that a cutter was measured",
+      "diameter: 19.05 mm, measured: 2026-10-02, length",
+      "diameter: 19.05 mm, length",
+      "measured",
+    ],
+    [
+      "a day of measuring that is one",
+      "12.68 mm, measured: 2026-10-02, length",
+      "12.68 mm, measured: lately, length",
+      "measured",
+    ],
+    [
+      "a guide's diameter",
+      "kind: bush, fits: [hand-router], diameter: 16.0 mm, ",
+      "kind: bush, fits: [hand-router], ",
+      "diameter",
+    ],
+  ])("%s", (_, from, to, name) => {
+    const [problem, more] = wrong(from, to);
+    expect(more).toBeUndefined();
+    expect(problem!.name).toContain(name);
+    expect(problem!.position.file).toBe("samphire.yaml");
+  });
+});

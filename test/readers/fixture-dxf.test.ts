@@ -139,7 +139,7 @@ describeWith(ezdxf, "every fixture's machine file, opened by ezdxf and cut once 
 
   it("says what to scribe on it, and the cautions of its machine", () => {
     for (const [i, { texts }] of sound().entries()) {
-      const { cutter, guide, speed } = made[i]!.setUp;
+      const { cutter, guide, speed, machine } = made[i]!.setUp;
       const said = texts.join("\n");
       expect(said).toContain(`CUTTER ${cutter.id.toUpperCase()}`);
       expect(said).toContain(`GUIDE ${guide.id.toUpperCase()}`);
@@ -148,6 +148,9 @@ describeWith(ezdxf, "every fixture's machine file, opened by ezdxf and cut once 
       expect(said).toMatch(/TEST STRIP IN SCRAP FIRST/);
       expect(said).toMatch(/TRIES THIS DRAWING, NOT THE WOOD/);
       expect(said).toMatch(/NEVER CLIMB/);
+      expect(said).toMatch(
+        machine.moves === "work" ? /HANDHOLDS ONLY, 305/ : /BOTH HANDS ON THE ROUTER'S OWN GRIPS/,
+      );
       expect(said).toMatch(/A COMPETENT PERSON COME FIRST/);
     }
   });

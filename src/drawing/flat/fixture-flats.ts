@@ -9,14 +9,15 @@ import type { FlatFile } from "./flat-file.ts";
 /** The fixtures that parts are cut against, each as it lies before whoever cuts. */
 export const fixtureFlats: readonly FlatFile[] = sides.map((side) => ({
   ...{ name: wingFixtures[side], folder: "fixtures", part: `wing-${side}`, seenFrom: "front" },
+  seenAsCut: (model) => fixtureNamed(model.fixtures(), wingFixtures[side]).up,
   applies: ({ wings }) => wings !== null,
   what: `router fixture of the ${side} wing: template, guided edge, what holds the work, direction of the cut`,
   of: (model, store) =>
-    store.answer(fixtureFlat, drawnFrom(fixtureNamed(model.fixtures(), wingFixtures[side]), "front")),
+    store.answer(fixtureFlat, drawnFrom(fixtureNamed(model.fixtures(), wingFixtures[side]))),
 }));
 
-function drawnFrom(fixture: Fixture, up: string): FixtureFlatInput {
-  const { outline, chosen, setUp, edge, feed, grain, holding, sheet, part, thickness } = fixture;
+function drawnFrom(fixture: Fixture): FixtureFlatInput {
+  const { outline, chosen, setUp, edge, feed, grain, holding, sheet, part, thickness, up } = fixture;
   if (edge?.kind !== "ok" || setUp === null) {
     const missing = chosen.kind === "none" ? chosen.faults[0].why : `no guided edge: ${edge?.kind}`;
     return { outline, missing: lettered(missing), made: null };
@@ -32,7 +33,7 @@ function drawnFrom(fixture: Fixture, up: string): FixtureFlatInput {
         cutter: { id: cutter.id, diameter: cutter.diameter, measured: cutter.measured },
         guide: { id: guide.id, kind: guide.kind, diameter: guide.diameter, measured: guide.measured },
         first: first && { id: first.id, diameter: first.diameter, measured: first.measured },
-        ...{ speed: { rpm: speed.rpm, rim: speed.rim }, cautions: routerCautions },
+        ...{ speed: { rpm: speed.rpm, rim: speed.rim }, cautions: routerCautions(machine.moves) },
       },
     },
   };

@@ -20,6 +20,8 @@ export type FlatFile = {
     | "back"
     | "outside"
     | { readonly right: string; readonly left: string };
+  /** From where it is seen, where that follows from how the work lies on a machine. */
+  readonly seenAsCut?: (model: Model) => string;
   /** The specs that it is made for; all unless it says so. */
   readonly applies?: (spec: Spec) => boolean;
   /** What of it is measured, and not pricked through the full-size paper; nothing unless it says so. */

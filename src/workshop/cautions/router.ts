@@ -3,17 +3,26 @@ import type { Caution } from "./caution.ts";
 
 const { usual, least } = handDistances;
 
+/** Where hands are: on the fixture's handholds, or on the machine's own grips where the tool is moved. */
+const hands: { readonly [moves in "work" | "tool"]: Caution } = {
+  work: {
+    signal: "WARNING",
+    text: `HANDS ON THE HANDHOLDS ONLY, ${usual} FROM THE CUTTER; NEVER UNDER ${least}`,
+    source: "S: OLDER MANUALS, NEWER ONES THE LESSER FIGURE",
+  },
+  tool: {
+    signal: "WARNING",
+    text: "BOTH HANDS ON THE ROUTER'S OWN GRIPS, FIXTURE AND WORK HELD DOWN ON THE BENCH, ITS BASE ON MORE THAN HALF OF ITSELF",
+    source: "THE MACHINE'S MANUAL; G: DEFAULT, CONFIRM",
+  },
+};
+
 /** What every cut along a template asks of whoever makes it, on a shaper or a router. Sources are cited, not quoted. */
 const guidedCautions: readonly Caution[] = [
   {
     signal: "DANGER",
     text: "NEVER CLIMB: FEED ONLY AS THE ARROWS SHOW, AGAINST THE ROTATION, AND NEVER BACK OUT OF A CUT",
     source: "S: 29 CFR 1910.213, HSE WIS18; THE MACHINE'S MANUAL COMES FIRST",
-  },
-  {
-    signal: "WARNING",
-    text: `HANDS ON THE HANDHOLDS ONLY, ${usual} FROM THE CUTTER; NEVER UNDER ${least}`,
-    source: "S: OLDER MANUALS, NEWER ONES THE LESSER FIGURE",
   },
   {
     signal: "WARNING",
@@ -31,19 +40,28 @@ const guidedCautions: readonly Caution[] = [
     source: "G: DEFAULT, CONFIRM",
   },
   {
+    signal: "WARNING",
+    text: "NOTHING FIXED BESIDE THE CUTTER: WORK OR OFFCUT NEVER BETWEEN IT AND A FENCE OR STOP THAT DOESN'T MOVE WITH THE WORK",
+    source: "S: PUBLISHED SHAPER AND ROUTER GUIDANCE",
+  },
+  {
     signal: "CAUTION",
     text: "HARDWOOD DUST AND NOISE: EXTRACT AT THE CUTTER, PROTECT LUNGS, EYES AND EARS",
     source: "S: NIOSH 1 MG/M3 OF DUST, HSE WIS13",
   },
 ];
 
-/** The cautions of a router and its templates, for every sheet made for one; the gravest first. */
-export const routerCautions: readonly Caution[] = [
-  ...guidedCautions.slice(0, -1),
-  {
-    signal: "WARNING",
-    text: "A BIT OVER ITS SPEED BREAKS UP: SET THE SPEED THAT STANDS HERE, OR THE BIT'S OWN MARK IF THAT IS LOWER",
-    source: "S: PUBLISHED CHARTS; EN 847-1",
-  },
-  ...guidedCautions.slice(-1),
-];
+/** The cautions of a router and its templates, for every sheet made for one, by what moves; the gravest first. */
+export function routerCautions(moves: "work" | "tool"): readonly Caution[] {
+  return [
+    ...guidedCautions.slice(0, 1),
+    hands[moves],
+    ...guidedCautions.slice(1, -1),
+    {
+      signal: "WARNING",
+      text: "A BIT OVER ITS SPEED BREAKS UP: SET THE SPEED THAT STANDS HERE, OR THE BIT'S OWN MARK IF THAT IS LOWER",
+      source: "S: PUBLISHED CHARTS; EN 847-1",
+    },
+    ...guidedCautions.slice(-1),
+  ];
+}

@@ -7,6 +7,7 @@ import type { Feed } from "./feed.ts";
 import type { GrainLengths } from "./grain.ts";
 import type { GuidedEdge } from "./guided-edge.ts";
 import type { Holding } from "./holding.ts";
+import type { FaceUp } from "./seen-outline.ts";
 import type { SetUp } from "./set-up.ts";
 import type { SheetFound } from "./sheet-for.ts";
 
@@ -25,6 +26,8 @@ export type Kept = {
 export type Fixture = {
   readonly file: string;
   readonly part: string;
+  /** Which of the work's faces is up. */
+  readonly up: FaceUp;
   /** The part's outline as it lies on the template, and the run of it that is cut. */
   readonly outline: Path;
   readonly joined: readonly Path[];

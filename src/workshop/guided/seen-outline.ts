@@ -7,7 +7,7 @@ import type { SpecFace } from "../../order/spec.ts";
 import type { EdgeUse } from "./cut-runs.ts";
 
 /**
- * A wing as it lies before whoever cuts it, front up, head at the left: its closed outline, counter-clockwise, what is done with each of
+ * A wing as it lies before whoever cuts it, head at the left: its closed outline, counter-clockwise, what is done with each of
  * its segments, and the two ends of its joint line; mm. A machine isn't mirrored for a left hand, so all that follows from
  * how it turns is worked out from here.
  */
@@ -17,10 +17,14 @@ export type SeenOutline = {
   readonly joint: { readonly head: Point; readonly tail: Point };
 };
 
-/** A wing's outline as it is seen from its front. The treble wing lies upward for a right hand, the bass wing for a left one. */
+/** Which face of the work is up as it is cut. */
+export type FaceUp = "front" | "back";
+
+/** A wing's outline as it is seen with a face up: front up, the treble wing lies upward for a right hand and the bass wing for a left one. */
 export function seenWing(
   side: Side,
   hand: "right" | "left",
+  up: FaceUp,
   outline: Extract<WingOutline, { kind: "ok" }>,
   face: SpecFace,
 ): SeenOutline {
@@ -29,7 +33,7 @@ export function seenWing(
     return edge.joined === null ? (edge.finish ?? "cut") : "joined";
   });
   const [x, y] = outline.joint;
-  const downward = (side === "bass") !== (hand === "left");
+  const downward = ((side === "bass") !== (hand === "left")) !== (up === "back");
   if (!downward) return { path: outline.path, uses, joint: { head: { x: 0, y: 0 }, tail: { x, y } } };
   return {
     path: mirrored(outline.path, "y"),

@@ -10,6 +10,7 @@ import { baseFrame } from "./base-frame.ts";
 import { bendsOf } from "./bends.ts";
 import { chosenSetUp } from "./choose.ts";
 import { cutRuns } from "./cut-runs.ts";
+import { wayAlong } from "./direction.ts";
 import { feedAlong } from "./feed.ts";
 import type { Fixture } from "./fixture.ts";
 import { grainLengths, grainStretches } from "./grain.ts";
@@ -19,19 +20,33 @@ import { holding, holdingSizes } from "./holding.ts";
 import { keptOf } from "./kept.ts";
 import { reachedStretches } from "./reached-stretches.ts";
 import { runLength } from "./run-in.ts";
-import { seenWing } from "./seen-outline.ts";
+import { type FaceUp, seenWing } from "./seen-outline.ts";
 import { type SetUp, templateThickness } from "./set-up.ts";
 import { sheetFor } from "./sheet-for.ts";
 
 /** How deep a base is that nobody holds, mm: room for a batten and a clamp behind it. */
 const heldDown = 160;
 
-/** The fixture that a wing's cut edges are routed against, front up. Its outline must be there. */
+/**
+ * The fixture that a wing's cut edges are routed against. Its outline must be there. The front is up, unless so much more is cut against the
+ * grain then: turned over, what was against is cut with it.
+ */
 export function wingFixture(side: Side, spec: Spec, wing: Wing, store: Store): Fixture {
+  const front = faceUp("front", side, spec, wing, store);
+  const { grain } = front;
+  return grain !== null && grain.against > grain.with + worthTurning
+    ? faceUp("back", side, spec, wing, store)
+    : front;
+}
+
+/** How much less has to be cut against the grain for the work to be turned over, mm. */
+const worthTurning = 1;
+
+function faceUp(up: FaceUp, side: Side, spec: Spec, wing: Wing, store: Store): Fixture {
   const of = (id: string) => dimensionOf(spec, id);
   if (wing.outline.kind !== "ok")
     throw new RangeError(`the ${side} wing has no outline: ${wing.outline.kind}`);
-  const seen = seenWing(side, spec.hand, wing.outline, spec.wings![side].face);
+  const seen = seenWing(side, spec.hand, up, wing.outline, spec.wings![side].face);
   const [thickness, allowance] = [of(`wing.${side}.thickness`), of("saw.allowance")];
   const run = cutRuns(seen.path, seen.uses)[0]!;
   const { head, tail } = seen.joint;
@@ -44,6 +59,7 @@ export function wingFixture(side: Side, spec: Spec, wing: Wing, store: Store): F
   const made: Fixture = lazy<Fixture>({
     file: () => wingFixtures[side],
     part: () => `wing-${side}`,
+    up: () => up,
     outline: () => seen.path,
     joined: () => [{ closed: false, points: [head, tail].map((at) => ({ ...at, bulge: 0 })) }],
     run: () => run,
@@ -71,7 +87,9 @@ export function wingFixture(side: Side, spec: Spec, wing: Wing, store: Store): F
       return feedAlong(made.edge.edge, machine, guide.diameter / 2 + cutter.diameter / 2 + 4);
     },
     grain: () =>
-      made.feed === null ? null : grainLengths(grainStretches(run.path, made.feed.way, { x: 1, y: 0 })),
+      made.setUp === null
+        ? null
+        : grainLengths(grainStretches(run.path, wayAlong(made.setUp.machine.rotation), { x: 1, y: 0 })),
     holding: () => {
       if (made.edge?.kind !== "ok") return null;
       const bevel = (wing.place.cut.bevel * Math.PI) / 180;
