@@ -1,5 +1,6 @@
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
+import type { Flat } from "../drawing/flat/flat.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
 import { type Title, titled } from "../drawing/flat/titled.ts";
@@ -8,6 +9,7 @@ import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
+import { dxfR12Text } from "../files/dxf/write-r12.ts";
 import { svgText } from "../files/svg/write-svg.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Spec } from "../order/spec.ts";
@@ -95,6 +97,7 @@ function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding
   const picture = svgText(flat, `${spec.order} ${file.name}`);
   return [
     { path, content: text, what: file.what, fingerprint, readBack },
+    ...(readsR12(spec.shop) ? [r12File(file, flat, fingerprint)] : []),
     {
       path: `${file.folder}/${file.name}.svg`,
       content: picture,
@@ -104,6 +107,19 @@ function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding
       pictureOf: file.part,
     },
   ];
+}
+
+/** Whether a machine of the shop reads nothing newer than DXF R12. */
+function readsR12({ machines }: Spec["shop"]): boolean {
+  return machines.some((machine) => "dxf" in machine && machine.dxf === "r12");
+}
+
+function r12File({ folder, name, what }: FlatFile, flat: Flat, fingerprint: string): PackFile {
+  const path = `${folder}/${name}-r12.dxf`;
+  const content = dxfR12Text(flat);
+  const readBack = readBackDxf(content, expectedOf(flat), "r12");
+  if (readBack.status !== "same") throw new ReadBackError(path, readBack.differences);
+  return { path, content, what: `for old controllers: ${what}`, fingerprint, readBack };
 }
 
 function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {
