@@ -9,6 +9,11 @@ export function forced(spec: Spec, values: Readonly<Record<string, number>>): Sp
   return { ...spec, values: { ...spec.values, ...Object.fromEntries(changed) } };
 }
 
+/** A spec with nothing sunk for the electronics, for a test of what they are sunk into. */
+export function bare(spec: Spec): Spec {
+  return { ...spec, recesses: [], bores: [] };
+}
+
 /** Every move to a number that a message tells to try: `raise pin.depth to 6.5 mm`. */
 export function movesIn(message: string): { readonly id: string; readonly to: number }[] {
   return [...message.matchAll(/(?:raise|lower) ([a-z.]+) to (-?[\d.]+) mm/g)].map(([, id, to]) => {

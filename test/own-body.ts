@@ -4,7 +4,7 @@ import { orderText, resolved, sampleText } from "./samples.ts";
 export type BodyKind = { readonly core: "recess" | "through"; readonly corners: "none" | "four" };
 
 const dimension = (id: string, value: string) =>
-  `        ${id}: { value: ${value}, least: 0.5 mm, most: 200 mm, tolerance: 0.5 mm, for: a test }\n`;
+  `        ${id}: { value: ${value}, least: 5 mm, most: 200 mm, tolerance: 0.5 mm, for: a test }\n`;
 
 /** Four corners that stand well between thrift's bouts and its waist. */
 const corners =
@@ -15,7 +15,7 @@ const corners =
   dimension("body.corner.lower.at", "164 mm") +
   dimension("body.corner.lower.width", "{ part: 1, of: core.width, plus: 64 mm }");
 
-/** The spec of thrift with another body, at a count of strings. */
+/** The spec of thrift with another body and nothing sunk into it, at a count of strings. */
 export function bodySpec(count: number, { core, corners: kind }: BodyKind, hand: "right" | "left" = "right") {
   let text = sampleText("designs", "thrift.yaml");
   const change = (from: RegExp, to: string) => {
@@ -24,6 +24,8 @@ export function bodySpec(count: number, { core, corners: kind }: BodyKind, hand:
   };
   if (core === "through") change(/^ {2}core:\n {4}recess:\n {6}dimensions:\n.*\n/m, "  core: through\n");
   if (kind === "four") change(/^ {2}corners: none\n/m, corners);
+  // Recesses are placed for the design's own body.
+  change(/\n# The electronics(.|\n)*$/, "");
   const spec = resolved(orderText("thrift", count, "", hand), {}, { designs: { thrift: text } });
   if (!spec.ok) throw new Error(JSON.stringify(spec.problems, undefined, 1));
   return spec.value;

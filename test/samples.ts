@@ -42,7 +42,7 @@ export function resolved(
   const library: Library = {
     ...disk,
     find: (shelf, name) => {
-      const text = shelf === "strings" || shelf === "woods" ? undefined : own[shelf]?.[name];
+      const text = shelf === "designs" || shelf === "shops" ? own[shelf]?.[name] : undefined;
       return text === undefined
         ? disk.find(shelf, name)
         : { ok: true, value: { file: `${name}.yaml`, text } };

@@ -8,13 +8,19 @@ import { bridgeResultant } from "./bridge-resultant.ts";
 import { bridgeShear } from "./bridge-shear.ts";
 import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
+import { coreJoinery } from "./core-joinery.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
+import { guidedChecks } from "./guided/guided-checks.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
 import { playableGap } from "./playable-gap.ts";
+import { recessReach } from "./recess-reach.ts";
+import { recessWall } from "./recess-wall.ts";
+import { restChinClear, restChinGrip } from "./rest-chin.ts";
+import { endpinWall, restWall } from "./rest-wall.ts";
 import { rodWall } from "./rod-wall.ts";
 import { sawLine } from "./saw-line.ts";
 import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
@@ -22,6 +28,7 @@ import { sawTight } from "./saw-tight.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
 import { stringStrength } from "./string-strength.ts";
+import { stringsClear } from "./strings-clear.ts";
 import { tailpieceClear } from "./tailpiece-clear.ts";
 import { tailpieceWall } from "./tailpiece-wall.ts";
 import { tensionRange } from "./tension-range.ts";
@@ -54,6 +61,7 @@ export const checks: readonly Check[] = [
   rodWall,
   pinClear,
   bridgeSunk,
+  coreJoinery,
   blankStock,
   boardBlankStock,
   sawMissing,
@@ -63,6 +71,10 @@ export const checks: readonly Check[] = [
   sawLine("plan"),
   sawLine("side"),
   wingPin,
+  ...[recessWall, recessReach],
+  stringsClear,
+  ...[restChinClear, restChinGrip, restWall, endpinWall],
+  ...guidedChecks,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */
@@ -74,7 +86,8 @@ export function findings(model: Model, all: readonly Check[] = checks): Finding[
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
+/** A finding with the reason of whoever overruled it, if it refuses and the order does. */
+export function overruled(finding: Finding, overrules: readonly Overrule[]): Finding {
   const reason = overrules.find(({ check }) => check === finding.id)?.reason;
   return finding.status === "refuse" && reason !== undefined ? { ...finding, overruled: reason } : finding;
 }

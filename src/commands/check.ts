@@ -39,7 +39,7 @@ function jsonText(reports: readonly Report[]): string {
 
 function tell(
   { print, ink }: Console,
-  { order, design, strings, hand, fingerprint, dimensions, checks }: Report,
+  { order, design, strings, hand, fingerprint, dimensions, checks, notLookedAt = [] }: Report,
 ): void {
   const width = Math.max(...dimensions.map(({ id }) => id.length));
   const lines = [
@@ -52,6 +52,10 @@ function tell(
       const answer = overruled === undefined ? status.padEnd(6) : `${status}, overruled: ${overruled};`;
       return `  ${paint(answer)} ${id}: ${readable(found)} ${unit} (limit ${readable(limit)}); ${why}. ${source}`;
     }),
+    ...notLookedAt.map(
+      (id) =>
+        `  ${ink.yellow("not looked at")} ${id}: it needs the assembled solids, which make puts together`,
+    ),
   ];
   print(`${lines.join("\n")}\n`);
 }

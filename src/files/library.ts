@@ -7,7 +7,7 @@ import { shownPath } from "./shown-path.ts";
 
 /**
  * The library that an order at some place on disk draws from, the nearest first: folders beside it, one above it, a `models`
- * folder in either, and last the designs, shops, strings and woods that come with the program.
+ * folder in either, and last the designs, shops, strings, woods and hardware that come with the program.
  */
 export function diskLibrary(orderFile: string): Library {
   const roots = rootsFor(orderFile);
@@ -39,7 +39,7 @@ export function approvedFolder(orderFile: string): string {
 
 /** Whether a shelf is one file and not a folder of them. */
 function inOneFile(shelf: Shelf): boolean {
-  return shelf === "strings" || shelf === "woods";
+  return shelf !== "designs" && shelf !== "shops";
 }
 
 /** Whether something stands under a path, even a link that leads nowhere: that is a fault to tell, not to pass by. */

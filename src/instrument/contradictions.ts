@@ -1,6 +1,7 @@
 import type { Problem } from "../order/problem.ts";
 import { dimensionOf, type Spec, type SpecValue } from "../order/spec.ts";
 import type { Contradiction, Look } from "./at-odds/at-odds.ts";
+import { besideStringsAtOdds, bowAtOdds } from "./at-odds/beside-strings.ts";
 import { boardAtOdds } from "./at-odds/board.ts";
 import { bodyAtOdds } from "./at-odds/body.ts";
 import { bridgeFastenedAtOdds, bridgeFootAtOdds, bridgeSunkAtOdds } from "./at-odds/bridge.ts";
@@ -8,9 +9,12 @@ import { dotsAtOdds } from "./at-odds/dots.ts";
 import { fretsAtOdds } from "./at-odds/frets.ts";
 import { headAtOdds, headStringsAtOdds } from "./at-odds/head.ts";
 import { inlaysAtOdds } from "./at-odds/inlays.ts";
+import { joineryAtOdds } from "./at-odds/joinery.ts";
 import { neckAtOdds, neckOutlinesAtOdds } from "./at-odds/neck.ts";
 import { holesAtOdds, outlinesAtOdds } from "./at-odds/outlines.ts";
 import { pinsAtOdds, pinWallsAtOdds } from "./at-odds/pins.ts";
+import { recessesAtOdds } from "./at-odds/recesses.ts";
+import { restsAtOdds } from "./at-odds/rests.ts";
 import { rodsAtOdds, rodWallsAtOdds } from "./at-odds/rods.ts";
 import {
   crownsAtOdds,
@@ -42,7 +46,8 @@ const looks: readonly Look[] = [
   ],
   ...[neckAtOdds, headAtOdds, headStringsAtOdds, neckOutlinesAtOdds, rodsAtOdds, pinsAtOdds],
   ...[bridgeFootAtOdds, bridgeFastenedAtOdds, bridgeSunkAtOdds, tailpieceAtOdds],
-  ...[rodWallsAtOdds, pinWallsAtOdds, wingsAtOdds, bodyAtOdds],
+  ...[wingsAtOdds, rodWallsAtOdds, joineryAtOdds, pinWallsAtOdds, bodyAtOdds, recessesAtOdds],
+  ...[besideStringsAtOdds, bowAtOdds, restsAtOdds],
 ];
 
 /**

@@ -10,6 +10,7 @@ import { type BridgeOnCore, bridgeGetters } from "./bridge/bridge.ts";
 import { bridgeCrown, type Crown } from "./bridge/crown.ts";
 import { type CrownFace, crownFace } from "./bridge/face.ts";
 import { type BridgeOutline, bridgeInput, bridgeOutline } from "./bridge/outline.ts";
+import { type Clear, clearGetters } from "./clear/clear.ts";
 import type { CoreFrame } from "./core/frame.ts";
 import { type Board, boardGetters } from "./fingerboard/board.ts";
 import { type Frets, fretGetters } from "./fingerboard/frets.ts";
@@ -19,6 +20,7 @@ import { type BoardSurface, boardTop } from "./fingerboard/surface.ts";
 import { boardTaper, type Taper } from "./fingerboard/taper.ts";
 import { type Head, headGetters } from "./head/head.ts";
 import { neckBlank } from "./neck/blank.ts";
+import { type Joinery, joineryGetters } from "./neck/joinery.ts";
 import { type NeckPlan, neckPlan, type PlanInput } from "./neck/plan.ts";
 import type { ProfileInput } from "./neck/profile.ts";
 import { neckStations, profileInput } from "./neck/profile-input.ts";
@@ -29,10 +31,13 @@ import { type NeckSolidInput, neckSolid } from "./neck/solid.ts";
 import { solidInput } from "./neck/solid-input.ts";
 import { type NutBlank, nutBlank } from "./nut/blank.ts";
 import { type NutMade, nutGetters } from "./nut/nut.ts";
+import { type Recesses, recessGetters } from "./recess/recesses.ts";
+import { type Rests, restGetters } from "./rest/rests.ts";
 import { type StringHeights, stringHeights } from "./strings/heights.ts";
 import { type StringLayout, stringLayout } from "./strings/layout.ts";
 import { type StringRuns, stringRuns } from "./strings/runs.ts";
 import { type Wires, wireGetters } from "./strings/wires.ts";
+import { sunkenOf } from "./sunken.ts";
 import { type TailpieceExits, tailpieceExits } from "./tailpiece/exits.ts";
 import { type Tailpiece, tailpieceGetters } from "./tailpiece/tailpiece.ts";
 import { type Wings, wingGetters } from "./wing/wings.ts";
@@ -49,7 +54,11 @@ export type Instrument = Head &
   NutMade &
   Wires &
   Bow &
-  RodsAndPins & {
+  Joinery &
+  Clear &
+  Rests &
+  RodsAndPins &
+  Recesses & {
     readonly core: CoreFrame;
     readonly layout: StringLayout;
     readonly taper: Taper;
@@ -180,8 +189,11 @@ export function instrument(spec: Spec, store: Store): Instrument {
     ...tailpieceGetters(spec, store, () => own),
     ...bridgeGetters(spec, store, () => own),
     ...nutGetters(spec, store, () => own),
+    ...recessGetters(spec, store, () => own),
     ...wireGetters(spec, store),
     ...bowGetters(spec, store, () => own),
+    ...clearGetters(spec, store, () => own),
+    ...restGetters(spec, store, () => own),
     neckPlan: () => store.answer(neckPlan, planInput(spec, own)).value,
     neckSide: () =>
       store.answer(neckSide, {
@@ -201,6 +213,8 @@ export function instrument(spec: Spec, store: Store): Instrument {
       solidInput(spec, {
         ...{ profile: own.neckProfile, core: own.core, tuners: own.tuners.tuners },
         ...{ rods: own.neckRods, pins: own.neckPins },
+        ...{ wingPins: own.wingPinHoles, pockets: own.corePockets },
+        sunken: sunkenOf(own.sunken.neck),
       }),
     neckSolid: () => store.answer(neckSolid, own.neckSolidInput).value,
     neckWood: () => ({ nut: woodAt(spec, own.surface, "nut"), heel: woodAt(spec, own.surface, "heel") }),
@@ -222,6 +236,7 @@ export function instrument(spec: Spec, store: Store): Instrument {
     },
     ...rodAndPinGetters(spec, store, () => own),
     bridge: () => store.answer(bridgeOutline, bridgeInput(store, spec.bridgeFace, own.crownFace)).value,
+    ...joineryGetters(spec, store, () => own),
   });
   return own;
 }

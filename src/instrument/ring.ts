@@ -7,9 +7,12 @@ import type { SpecEdge, SpecFace } from "../order/spec.ts";
 import { step } from "../step/step.ts";
 import type { Store } from "../step/store.ts";
 
-/** An outline made of a ring of edges, or the edge that can't be made and why. */
+/**
+ * An outline made of a ring of edges, or the edge that can't be made and why. `edges` names for each of its segments the edge that it
+ * belongs to; the rounding of a corner belongs to the edge that ends there.
+ */
 export type Ring =
-  | { readonly kind: "ok"; readonly path: Path }
+  | { readonly kind: "ok"; readonly path: Path; readonly edges: readonly string[] }
   | { readonly kind: "no-curve" | "no-room" | "unfair"; readonly edge: string };
 
 /** A fair curve through places, mm, as lines and arcs; none where there is none. */
@@ -103,8 +106,10 @@ function rounded(runs: readonly Run[]): Ring {
     pieces[next] = result.after;
     arced.add(i);
   }
-  const points = pieces.flatMap((piece, i) => (arced.has(i) ? piece : piece.slice(0, -1)));
-  return { kind: "ok", path: { closed: true, points: points.map(({ x, y, bulge }) => ({ x, y, bulge })) } };
+  const kept = pieces.map((piece, i) => (arced.has(i) ? piece : piece.slice(0, -1)));
+  const points = kept.flat().map(({ x, y, bulge }) => ({ x, y, bulge }));
+  const edges = kept.flatMap((piece, i) => piece.map(() => runs[i]!.edge));
+  return { kind: "ok", path: { closed: true, points }, edges };
 }
 
 function straight({ x, y }: PathPoint): PathPoint {

@@ -1,5 +1,7 @@
 import { bodySettables } from "./body-settables.ts";
 import { neckSettables } from "./neck-settables.ts";
+import { recessSettables } from "./recess-settables.ts";
+import { restSettables } from "./rest-settables.ts";
 import { type Settable, settable } from "./settable.ts";
 import { stringSideSettables } from "./string-side-settables.ts";
 import { wingSettables } from "./wing-settables.ts";
@@ -98,6 +100,8 @@ export const catalogue: readonly Settable[] = [
   )("afterlength", "String from the bridge contact to the tailpiece exit"),
   ...wingSettables,
   ...bodySettables,
+  ...recessSettables,
+  ...restSettables,
   settable(
     "instrument",
     "length",

@@ -1,3 +1,4 @@
+import { restsDerived } from "./rests-derived.ts";
 import { type Side, sides } from "./side.ts";
 
 /** A dimension that is worked out and can't be set: the form of its name, and the settable ones to change instead. */
@@ -142,6 +143,18 @@ export const derived: readonly Derived[] = [
   { form: /^head\.(length|width)$/, from: ["head.row", "head.margin", "head.column", "head.edge"] },
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   ...sides.flatMap(ofWing),
+  {
+    form: /^(wing\.(bass|treble)|body)\.strings$/,
+    from: ["wing.SIDE.cant", "wing.SIDE.drop", "body.drop", "core.slope", "bridge.spread"],
+  },
+  {
+    form: /^(fixture\.wing-(bass|treble)-router\.offset)$/,
+    from: ["the shop's cutters and guides", "the order's fixtures"],
+  },
+  {
+    form: /^(fixture\.wing-(bass|treble)-router\.against|virtual-cut\.wing-(bass|treble)-router)$/,
+    from: ["the shop's machines, cutters and guides", "the wing's outline"],
+  },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
   { form: /^body\.area$/, from: ["body.length", "body.upper.width", "body.waist.width", "body.lower.width"] },
@@ -169,8 +182,21 @@ export const derived: readonly Derived[] = [
   { form: /^nut\.blank\.height$/, from: ["string.clearance.nut.high", "nut.allowance"] },
   { form: /^nut\.blank\.thickness$/, from: ["nut.thickness"] },
   {
-    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|body|rods)\.(mass|volume)$/,
+    form: /^(neck|fingerboard|bridge|nut|tailpiece|wing-bass|wing-treble|body|rods|cover-[A-Za-z0-9][A-Za-z0-9.-]*)\.(mass|volume)$/,
     from: ["the design's woods", "the part's own sizes", "core.depth"],
+  },
+  {
+    form: /^recess\.[A-Za-z0-9][A-Za-z0-9.-]*\.(depth|wall|through)$/,
+    from: [
+      "the recess in the design",
+      "recess.clearance",
+      "cover.thickness",
+      "what it holds in hardware.yaml",
+    ],
+  },
+  {
+    form: /^bore\.[A-Za-z0-9][A-Za-z0-9.-]*\.(length|wall)$/,
+    from: ["the bore in the design", "the recesses that it joins"],
   },
   { form: /^string\.[A-G][#b]?\d\.mass$/, from: ["the string's mass per length", "string.length"] },
   { form: /^hardware\.mass$/, from: ["the design's hardware"] },
@@ -178,6 +204,7 @@ export const derived: readonly Derived[] = [
     form: /^(mass\.total|balance\.[xyz])$/,
     from: ["the design's woods and hardware", "core.depth", "core.width", "head.thickness"],
   },
+  ...restsDerived,
   {
     form: /^balance\.(moment|hold)$/,
     from: ["hold.x", "the design's woods and hardware", "head.thickness"],

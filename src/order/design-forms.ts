@@ -19,8 +19,15 @@ export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<s
     "wings.bass": design.wings?.bass,
     "wings.treble": design.wings?.treble,
     body,
+    recesses: design.recesses,
     "body.core.recess": typeof body?.core === "object" ? body.core.recess : undefined,
     "body.corners.four": typeof body?.corners === "object" ? body.corners.four : undefined,
+    "rests.chin": design.rests?.chin,
+    "rests.chin.hold.clamp": holdOf(design, "clamp"),
+    "rests.chin.hold.screws": holdOf(design, "screws"),
+    "rests.shoulder": design.rests?.shoulder,
+    "rests.knee": design.rests?.knee,
+    "rests.endpin": design.rests?.endpin,
     "bridge.foot.cradle": typeof foot === "object" && "cradle" in foot ? foot.cradle : undefined,
     "bridge.foot.saddle": typeof foot === "object" && "saddle" in foot ? foot.saddle : undefined,
   };
@@ -33,4 +40,12 @@ export function designForms(design: DesignFile, fretted: boolean): ReadonlyMap<s
   for (const [name, feature] of Object.entries(features))
     if (feature !== undefined) add(feature.dimensions, [...name.split("."), "dimensions"]);
   return forms;
+}
+
+/** What holds the design's chin rest, if it is held that way. */
+function holdOf({ rests }: DesignFile, way: "clamp" | "screws") {
+  const hold = rests?.chin?.hold;
+  if (hold === undefined) return undefined;
+  if (way === "clamp") return "clamp" in hold ? hold.clamp : undefined;
+  return "screws" in hold ? hold.screws : undefined;
 }

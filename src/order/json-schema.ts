@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { designFile } from "./schema/design.ts";
+import { hardwareFile } from "./schema/hardware-items.ts";
 import { orderForEditors } from "./schema/order.ts";
 import { shopFile } from "./schema/shop.ts";
 import { stringsFile } from "./schema/strings.ts";
@@ -9,7 +10,7 @@ import { woodsFile } from "./schema/woods.ts";
 export function jsonSchemas(): { readonly [name: string]: { readonly [key: string]: unknown } } {
   const schemas = {
     ...{ order: orderForEditors, design: designFile, shop: shopFile },
-    ...{ strings: stringsFile, woods: woodsFile },
+    ...{ strings: stringsFile, woods: woodsFile, hardware: hardwareFile },
   };
   return Object.fromEntries(
     Object.entries(schemas).map(([name, schema]) => [

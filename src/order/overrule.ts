@@ -8,6 +8,7 @@ const neverOverruled: readonly string[] = [
   "guide.missing",
   "cutter.short",
   "hold.none",
+  "hand.near",
   "run-in.missing",
   "rim-speed",
   "trapped",

@@ -59,6 +59,7 @@ export function resolveFace(
     follows: edge.follows ?? null,
     corner: edge.corner === undefined ? 0 : length(edge.corner, along, ["edges", i, "corner"]),
     joined: typeof edge.use === "object" ? edge.use.joined : null,
+    ...(edge.finish === undefined ? {} : { finish: edge.finish }),
   }));
   const holes = (face.holes ?? []).map((hole, i) => ({
     id: hole.id,

@@ -75,6 +75,7 @@ function settleAll({ forms, written, count, wished }: Given) {
       if (!problems.some(({ name }) => name === id)) problems.push(noValue(id, count, position));
       return undefined;
     }
+    problems.push(...beyondSense(entry, { least, most }, written, path));
     values[id] = {
       ...{ id, kind: entry.kind, value, least, most, tolerance: form.tolerance, purpose: form.for },
       ...{
@@ -161,7 +162,14 @@ const wanted: { readonly [feature in Feature]: string } = {
   wings: "choose a winged design",
   body: "choose a design whose body is in one piece",
   "body-recess": "give the design's body a recess for the core",
+  recesses: "add recesses to the design",
   "body-corners": "give the design's body four corners",
+  "chin-rest": "give the design a chin rest",
+  "chin-clamp": "give the design's chin rest a clamp",
+  "chin-screws": "give the design's chin rest screws",
+  "shoulder-mounts": "give the design mounts for a shoulder rest",
+  "knee-mounts": "give the design mounts for knee rests",
+  endpin: "give the design an endpin",
 };
 
 /** A dimension of something that this instrument doesn't have. */
@@ -204,6 +212,22 @@ function noValue(id: string, count: Count, position: Position): Problem {
     allowed: "one a string count",
     hint,
   };
+}
+
+/** A design whose own range allows what makes no sense of a dimension, such as an angle over 60 degrees: told where it does. */
+function beyondSense(
+  { id, kind, ...sense }: Settable,
+  range: { readonly least: number; readonly most: number },
+  written: Written,
+  path: readonly string[],
+): Problem[] {
+  const allowed = `${quantityText(sense.least, kind)} to ${quantityText(sense.most, kind)}`;
+  return (["least", "most"] as const).flatMap((end): Problem[] => {
+    if (range[end] >= sense.least && range[end] <= sense.most) return [];
+    const found = `${end} ${quantityText(range[end], kind)}`;
+    const hint = `${range[end] < sense.least ? "raise" : "lower"} its ${end} in the design`;
+    return [{ code: "range", position: written.at([...path, end]), name: id, found, allowed, hint }];
+  });
 }
 
 function outOfRange({ id, kind, value, least, most, source, follows, position }: SpecValue): Problem[] {

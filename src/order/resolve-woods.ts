@@ -17,9 +17,9 @@ function named({ woods }: DesignFile): { readonly wood: string; readonly path: P
 
 /** What the parts are made of that don't come out of a board of the shop's stock. */
 export function partWoodsOf({
-  woods: { bridge, nut, tailpiece, rod, wings, body },
+  woods: { bridge, nut, tailpiece, rod, wings, body, cover },
 }: DesignFile): Spec["partWoods"] {
-  return { bridge, nut, tailpiece, rod, wings: wings ?? null, body: body ?? null };
+  return { bridge, nut, tailpiece, rod, wings: wings ?? null, body: body ?? null, cover: cover ?? null };
 }
 
 /** The woods that a design names and the file of woods doesn't know: what is made of them could not be weighed. */

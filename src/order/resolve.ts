@@ -9,11 +9,16 @@ import { type Checked, commandLine, type Position, type Problem, quoted } from "
 import { type ReadFile, readAs } from "./read.ts";
 import { noReadings, type Readings } from "./readings.ts";
 import { resolveFeatures, resolveFrets } from "./resolve-features.ts";
+import { resolveFixtures } from "./resolve-fixtures.ts";
+import { hardwareOf, hardwareProblems } from "./resolve-hardware.ts";
 import { resolvePaper } from "./resolve-paper.ts";
+import { resolveRecesses } from "./resolve-recesses.ts";
+import { resolveRests } from "./resolve-rests.ts";
 import { askedStrings, resolveStrings, stringPlaces } from "./resolve-strings.ts";
 import { resolveValues, type Wish } from "./resolve-values.ts";
 import { densitiesOf, partWoodsOf, woodProblems } from "./resolve-woods.ts";
 import { type DesignFile, designFile } from "./schema/design.ts";
+import { type HardwareFile, hardwareFile } from "./schema/hardware-items.ts";
 import { type OrderFile, orderFile } from "./schema/order.ts";
 import { shopFile } from "./schema/shop.ts";
 import { stringsFile } from "./schema/strings.ts";
@@ -54,12 +59,14 @@ export function resolve(
   const shop = load(shopFile, "shops", data.shop, "shop");
   const strings = load(stringsFile, "strings", "strings", "strings");
   const woods = load(woodsFile, "woods", "woods", "woods");
-  const problems = [design, shop, strings, woods].flatMap((loaded) => (loaded.ok ? [] : loaded.problems));
-  if (!design.ok || !shop.ok || !strings.ok || !woods.ok) return { ok: false, problems };
+  const hardware = load(hardwareFile, "hardware", "hardware", "hardware");
+  const loaded = [design, shop, strings, woods, hardware];
+  const problems = loaded.flatMap((one) => (one.ok ? [] : one.problems));
+  if (!design.ok || !shop.ok || !strings.ok || !woods.ok || !hardware.ok) return { ok: false, problems };
   return resolveRead(
     {
       ...{ order: order.value, design: design.value, shop: shop.value },
-      ...{ strings: strings.value, woods: woods.value },
+      ...{ strings: strings.value, woods: woods.value, hardware: hardware.value },
     },
     options,
   );
@@ -71,12 +78,14 @@ type Files = {
   readonly shop: ReadFile<Spec["shop"]>;
   readonly strings: ReadFile<z.output<typeof stringsFile>>;
   readonly woods: ReadFile<WoodsFile>;
+  readonly hardware: ReadFile<HardwareFile>;
 };
 
-function resolveRead({ order, design, shop, strings, woods }: Files, options: Options): Checked<Spec> {
+function resolveRead(files: Files, options: Options): Checked<Spec> {
+  const { order, design, shop, strings, woods, hardware } = files;
   const problems: Problem[] = [...overruleProblems(order), ...designProblems(order.data, design)];
   problems.push(...ownName(order.data.shop, shop, shop.data.shop, "shop"));
-  problems.push(...woodProblems(design, woods.data));
+  problems.push(...woodProblems(design, woods.data), ...hardwareProblems(design, hardware.data));
   const hand = options.hand ?? order.data.hand;
   if (hand !== "right" && hand !== "left") problems.push(optionProblem("hand", hand, "right, left"));
   const wanted = wantedStrings(order.data, options);
@@ -96,11 +105,16 @@ function resolveRead({ order, design, shop, strings, woods }: Files, options: Op
   const forms = designForms(design.data, frets.ok && frets.value !== null);
   const values = resolveValues(forms, design.written, count, wishesOf(order, options));
   const features = values.ok ? resolveFeatures(design, values.value) : values;
+  const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
+  const rests = values.ok ? resolveRests(design, values.value) : values;
+  const fixtures = resolveFixtures(order, design.data.build, shop.data);
   const paper = resolvePaper(order, shop.data);
-  for (const part of [found, frets, values, values.ok ? features : found, paper])
+  const followed = values.ok ? [features, recesses, rests] : [];
+  for (const part of [found, frets, values, ...followed, fixtures, paper])
     if (!part.ok) problems.push(...part.problems);
   if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !paper.ok)
     return { ok: false, problems: unique(problems) };
+  if (!recesses.ok || !rests.ok || !fixtures.ok) return { ok: false, problems: unique(problems) };
   return {
     ok: true,
     value: {
@@ -115,9 +129,16 @@ function resolveRead({ order, design, shop, strings, woods }: Files, options: Op
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
       partWoods: partWoodsOf(design.data),
-      ...{ densities: densitiesOf(design.data, woods.data), hardware: design.data.hardware ?? [] },
-      ...{ frets: frets.value, ...features.value, shop: shop.data, paper: paper.value },
-      places: { ...features.value.places, ...stringPlaces(asked) },
+      ...{
+        densities: densitiesOf(design.data, woods.data),
+        hardware: hardwareOf(design.data, hardware.data),
+      },
+      ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
+      ...{ shop: shop.data, fixtures: fixtures.value, paper: paper.value },
+      places: {
+        ...{ ...features.value.places, ...recesses.value.places, ...rests.value.places },
+        ...stringPlaces(asked),
+      },
       overrule: (order.data.overrule ?? []).map((entry, i) => ({
         ...entry,
         position: order.written.at(["overrule", i, "check"]),
@@ -130,7 +151,7 @@ function lookedUp(shelf: Shelf, name: string, position: Position, library: Libra
   const found = library.find(shelf, name);
   if (found !== undefined) return found;
   const names = library.names(shelf);
-  const word = shelf === "strings" || shelf === "woods" ? shelf : shelf.slice(0, -1);
+  const word = shelf === "designs" || shelf === "shops" ? shelf.slice(0, -1) : shelf;
   const bare = name.replace(/\.ya?ml$/, "");
   const allowed = names.length === 0 ? `a file in ${shelf}/` : names.join(", ");
   const hint = names.includes(bare)

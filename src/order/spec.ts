@@ -1,7 +1,10 @@
 import type { BodyEdge } from "./body-edge.ts";
 import type { Count } from "./count.ts";
+import type { HardwareItem } from "./hardware-item.ts";
 import type { Position } from "./problem.ts";
 import type { Kind } from "./quantity.ts";
+import type { RecessPart } from "./recess-part.ts";
+import type { RestPart } from "./rest-part.ts";
 import type { Paper, Shop } from "./shop.ts";
 import type { Side } from "./side.ts";
 import type { TunerKind } from "./tuner-kind.ts";
@@ -46,6 +49,8 @@ export type SpecEdge = {
   readonly follows: string | null;
   readonly corner: number;
   readonly joined: string | null;
+  /** Said where what a cutter can't bring out of this edge is finished by hand. */
+  readonly finish?: "hand";
 };
 
 /** An outline in a frame of the given size, mm, and the round holes in it. */
@@ -97,11 +102,68 @@ export type SpecFoot =
   | { readonly kind: "saddle"; readonly screws: SpecFace["holes"] }
   | { readonly kind: "cradle"; readonly face: SpecFace };
 
-/** Something that is screwed on: the mass of one, g, and where: one at each tuner or each string's exit, one where the bridge stands, or at a place, mm. */
+/** Something that is screwed on: the item that it is, if hardware.yaml knows it, the mass of one, g, and where: one at each tuner or each string's exit, one where the bridge stands, or at a place, mm. */
 export type SpecHardware = {
   readonly id: string;
+  readonly item: string | null;
   readonly mass: number;
   readonly at: "tuners" | "exits" | "bridge" | readonly [x: number, y: number, z: number];
+};
+
+/** What a recess is for: a bought item, or an outline of its own, so deep without its cover's ledge, mm; the holes of its face are the cover's screws' places. */
+export type SpecHeld =
+  | { readonly kind: "item"; readonly item: HardwareItem }
+  | { readonly kind: "face"; readonly face: SpecFace; readonly depth: number };
+
+/**
+ * A recess: its middle in the plane of its part, mm, along it and out from the core (in a wing), or to the treble side (in body and neck); how its
+ * length is turned there and which way leads out of it, degrees, the same way round.
+ */
+export type SpecRecess = {
+  readonly id: string;
+  readonly in: RecessPart;
+  readonly from: "front" | "back";
+  readonly at: FramePoint;
+  readonly turn: number;
+  readonly out: number | null;
+  readonly holds: SpecHeld;
+  readonly cover: boolean;
+};
+
+/** A wire's bore from a recess, or from under the bridge, to another recess: its diameter, and its middle over the floor that it leads to, and over the one that it leads from where these are in two parts, mm. */
+export type SpecBore = {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly size: number;
+  readonly height: number;
+  readonly begins: number;
+};
+
+/** What carries a chin rest, its footprint's outline, and the places of its screws in that frame; none where a clamp holds it. */
+export type SpecChinRest = {
+  readonly on: RestPart;
+  readonly face: SpecFace;
+  readonly hold: "clamp" | "screws";
+};
+
+/**
+ * A mount for a rest in a part's back: its middle in the part's plane, mm: along a wing or a body from its head end and out from a wing's joint or to
+ * the treble side, in the neck along the core's front from its start; and which way its slot runs, degrees from the part's axis, outward or to the treble side.
+ */
+export type SpecMount = {
+  readonly kind: "shoulder" | "knee";
+  readonly id: string;
+  readonly in: RestPart;
+  readonly at: FramePoint;
+  readonly turn: number;
+};
+
+/** What holds an instrument up: its chin rest, the mounts for other rests, its endpin. */
+export type SpecRests = {
+  readonly chin: SpecChinRest | null;
+  readonly mounts: readonly SpecMount[];
+  readonly endpin: boolean;
 };
 
 /** A check that a person overrules, and where the order says so. */
@@ -136,10 +198,10 @@ export type Spec = {
   readonly neckWoods: readonly string[];
   /** What the fingerboard may be made of, the best first. */
   readonly boardWoods: readonly string[];
-  /** What the other parts are made of; wings and body of null are made of what the neck is. */
+  /** What the other parts are made of; wings and body of null are made of what the neck is, covers of null of what the tailpiece is. */
   readonly partWoods: {
     readonly [part in "bridge" | "nut" | "tailpiece" | "rod"]: string;
-  } & { readonly wings: string | null; readonly body: string | null };
+  } & { readonly wings: string | null; readonly body: string | null; readonly cover: string | null };
   /** Density of everything that a part may be made of, by name, kg/m³. */
   readonly densities: { readonly [wood: string]: number };
   readonly hardware: readonly SpecHardware[];
@@ -150,11 +212,20 @@ export type Spec = {
   readonly wings: { readonly [side in Side]: SpecWing } | null;
   /** None on a winged instrument. */
   readonly body: SpecBody | null;
+  readonly recesses: readonly SpecRecess[];
+  readonly bores: readonly SpecBore[];
+  readonly rests: SpecRests;
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
   /** What full-size sheets are laid out on. */
   readonly paper: Paper;
+  /** What the order names for its fixtures, by the names of their files; null where the program chooses. */
+  readonly fixtures: {
+    readonly [file: string]: {
+      readonly [what in "machine" | "cutter" | "guide"]: string | null;
+    };
+  };
   readonly overrule: readonly Overrule[];
 };
 

@@ -22,6 +22,12 @@ export const stringSideSettables: readonly Settable[] = [
   boardAllowance("fingerboard.allowance.side", "Wood that a blank has beyond the board on either side"),
   boardAllowance("fingerboard.allowance.face", "Wood that a blank has beyond the board's greatest thickness"),
   settable(
+    "strings",
+    "length",
+    0.5,
+    100,
+  )("strings.clear", "Least room between any string and the front of a wing or a body beside it"),
+  settable(
     "bow",
     "angle",
     1,
@@ -46,6 +52,10 @@ export const stringSideSettables: readonly Settable[] = [
   tailpieceLength("tailpiece.hole", "Diameter of a string's hole through the tailpiece"),
   tailpieceLength("tailpiece.hole.at", "A string's hole behind its exit, centre to exit"),
   tailpieceLength("tailpiece.wall", "Least wood between two string holes, or between a hole and an edge"),
+  tailpieceLength(
+    "tailpiece.post.depth",
+    "Depth of the holes for the tailpiece's posts, from the core's front",
+  ),
   tailpieceLength("tailpiece.clear", "Least gap between the tailpiece and the core's front under it"),
   settable(
     "bridge",

@@ -1,3 +1,4 @@
+import { solidChecks } from "../checks/assembly/solid-checks.ts";
 import { checks } from "../checks/checks.ts";
 import { diskLibrary } from "../files/library.ts";
 import { readText } from "../files/read-text.ts";
@@ -34,7 +35,7 @@ export function loadOrder(
 }
 
 function unknownChecks({ overrule }: Spec): Problem[] {
-  const known = checks.map(({ id }) => id);
+  const known = [...checks, ...solidChecks].map(({ id }) => id);
   return overrule
     .filter(({ check }) => !known.includes(check))
     .map(({ check, position }) => ({

@@ -1,10 +1,13 @@
+import { solidChecks, solidFindings } from "../checks/assembly/solid-checks.ts";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
 import type { Flat } from "../drawing/flat/flat.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
+import { coverPart } from "../drawing/flat/recess-flats.ts";
 import { type Title, titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
+import { assemblySheets } from "../drawing/sheet/assembly/assembly-sheets.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
@@ -16,15 +19,18 @@ import type { Spec } from "../order/spec.ts";
 import { type Report, reportOf } from "../report/report.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
+import { assembled } from "../workshop/assembly/assembled.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
+import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
+import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
 import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFile } from "./sheet-pack-file.ts";
-import { solidPackFiles } from "./solid-pack-files.ts";
+import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
 
 export type { Held };
@@ -37,7 +43,7 @@ export type Pack = {
 };
 
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
-export const partNames: readonly string[] = [...new Set(flatFiles.map(({ part }) => part))];
+export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
 /** What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. */
 export type Means = {
@@ -55,24 +61,63 @@ export type Means = {
 export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
   const wanted = ({ part }: { part: string }) => only === "all" || only.includes(part);
-  const found = findings(model);
+  const whole = only === "all";
+  const meshOf = meshedOnce(await kernel(), store);
+  const found = [
+    ...findings(model),
+    ...(whole ? await foundInSolids(model, meshOf, kernel, store) : []),
+  ].sort((a, b) => (a.id < b.id ? -1 : 1));
   const flats = flatsOf(spec).filter(wanted);
   const solids = solidFiles(model).filter(wanted);
-  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, [...flats, ...solids]));
+  const pieces = whole ? assembledFiles(model) : [];
+  const named = [...flats, ...solids, ...(whole ? [{ name: "assembly" }] : [])];
+  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
   // A part's outline and its solid may share a name.
   const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
-  const report = reportOf(model, found, parts, only === "all" ? "all" : { parts: only });
+  const report = reportOf(model, found, parts, {
+    parts: only,
+    notLookedAt: whole ? [] : solidChecks.map(({ id }) => id),
+  });
   const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
   for (const entry of drawn.filter(({ file }) => free(file)))
     made.push(await fullSizePackFile(entry, spec, titleOf(entry, spec, found)));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
   made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
-  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, await kernel(), store));
+  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, meshOf(file)));
+  if (whole && [{ name: "assembly" }, ...pieces].every(free))
+    made.push(...assemblyFiles(model, pieces, meshOf, store, found));
   return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
+}
+
+/** The assembled instrument as solids, and its sheets. */
+function assemblyFiles(
+  model: Model,
+  pieces: readonly SolidFile[],
+  meshOf: ReturnType<typeof meshedOnce>,
+  store: Store,
+  found: readonly Finding[],
+): PackFile[] {
+  const parts = pieces.map((file) => ({ file, mesh: meshOf(file) }));
+  const sheets = assemblySheets(
+    model,
+    parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
+  );
+  return [...assemblyPackFiles(parts), ...sheets.map((file) => sheetPackFile(file, model, store, found))];
+}
+
+/** What the checks of the assembled instrument find in the meshes that are written. */
+async function foundInSolids(
+  model: Model,
+  meshOf: ReturnType<typeof meshedOnce>,
+  kernel: Means["kernel"],
+  store: Store,
+): Promise<Finding[]> {
+  const parts = assembledMeshes(model, meshOf);
+  return solidFindings(model, assembled(model, parts, await kernel(), store));
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {

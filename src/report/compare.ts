@@ -12,12 +12,12 @@ export type MovedDimension = {
 };
 
 /**
- * A check that answers differently. `overruled` holds the reasons of whoever overruled its refusals; `reason` is a refusal that is
+ * A check that answers differently, or that only one of the reports looked at. `overruled` holds the reasons of whoever overruled its refusals; `reason` is a refusal that is
  * overruled before and after, for another reason.
  */
 export type MovedCheck = {
   readonly id: string;
-  readonly kind: "worse" | "better" | "reason" | "new" | "gone";
+  readonly kind: "worse" | "better" | "reason" | "new" | "gone" | "not-looked-at";
   readonly before: ReportedCheck["status"] | null;
   readonly after: ReportedCheck["status"] | null;
   readonly overruled: { readonly before: string | null; readonly after: string | null };
@@ -38,13 +38,14 @@ const same = 5e-7;
  * What moved from an old report to a new one, sorted by id.
  *
  * A dimension counts when it moved by more than the old report's tolerance for it, or is new or gone; a check counts when
- * it got worse, is gone, or is new and doesn't pass. From best to worst a check passes, asks to be attended to, refuses but is overruled, and
+ * it got worse, is gone, or is new and doesn't pass; one that a report says was not looked at for it is told, but doesn't count. From best to worst a check passes, asks to be attended to, refuses but is overruled, and
  * refuses; another reason for overruling is said, but doesn't count. `head` names what the reports are of where that differs: it is said, but doesn't count
  * by itself.
  */
 export function compareReports(before: Report, after: Report): Comparison {
   const dimensions = pairs(before.dimensions, after.dimensions).flatMap(([a, b]) => movedDimension(a, b));
-  const checks = pairs(before.checks, after.checks).flatMap(([a, b]) => movedCheck(a, b));
+  const skipped = [...(before.notLookedAt ?? []), ...(after.notLookedAt ?? [])];
+  const checks = pairs(before.checks, after.checks).flatMap(([a, b]) => movedCheck(a, b, skipped));
   const counts = checks.some(
     ({ kind, after: now }) => kind === "worse" || kind === "gone" || (kind === "new" && now !== "pass"),
   );
@@ -86,11 +87,17 @@ function gravity({ status, overruled }: ReportedCheck): number {
   return overruled === undefined ? 3 : 2;
 }
 
-function movedCheck(a: ReportedCheck | undefined, b: ReportedCheck | undefined): MovedCheck[] {
+function movedCheck(
+  a: ReportedCheck | undefined,
+  b: ReportedCheck | undefined,
+  skipped: readonly string[],
+): MovedCheck[] {
   const both = {
     ...{ id: (a ?? b)!.id, before: a?.status ?? null, after: b?.status ?? null },
     overruled: { before: a?.overruled ?? null, after: b?.overruled ?? null },
   };
+  if ((a === undefined || b === undefined) && skipped.includes(both.id))
+    return [{ ...both, kind: "not-looked-at" }];
   if (a === undefined || b === undefined) return [{ ...both, kind: a === undefined ? "new" : "gone" }];
   const by = gravity(b) - gravity(a);
   if (by !== 0) return [{ ...both, kind: by > 0 ? "worse" : "better" }];

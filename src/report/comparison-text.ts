@@ -53,6 +53,7 @@ function answers({ before, after, overruled }: MovedCheck): [string, string] {
 }
 
 function checked({ kind }: MovedCheck): string {
+  if (kind === "not-looked-at") return "not looked at on one side";
   return kind === "reason" ? "overruled for another reason" : `check ${kind}`;
 }
 

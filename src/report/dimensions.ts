@@ -8,13 +8,17 @@ import { boardDimensions } from "./board-dimensions.ts";
 import { bodyDimensions } from "./body-dimensions.ts";
 import { bowDimensions } from "./bow-dimensions.ts";
 import { bridgeDimensions } from "./bridge-dimensions.ts";
+import { clearDimensions } from "./clear-dimensions.ts";
 import { angle, type Dimension, length } from "./dimension.ts";
+import { fixtureDimensions } from "./fixture-dimensions.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
 import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
+import { recessDimensions } from "./recess-dimensions.ts";
+import { restDimensions } from "./rest-dimensions.ts";
 import { tailpieceDimensions } from "./tailpiece-dimensions.ts";
 import { wingDimensions } from "./wing-dimensions.ts";
 
@@ -24,9 +28,16 @@ export function dimensionsOf(spec: Spec): Dimension[] {
     ...[...settableDimensions(spec), ...stringDimensions(spec), ...spacing, ...heights],
     ...[...boardOutlineDimensions(spec), ...boardDimensions(spec), ...fretDimensions(spec)],
     ...[...inlayDimensions(spec), ...neckDimensions],
-    ...[...tailpieceDimensions(spec), ...wingDimensions(spec), ...bodyDimensions(spec)],
+    ...[
+      ...tailpieceDimensions(spec),
+      ...wingDimensions(spec),
+      ...bodyDimensions(spec),
+      ...recessDimensions(spec),
+      ...clearDimensions(spec),
+    ],
+    ...fixtureDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
-    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec)],
+    ...[...forceDimensions(spec), ...bowDimensions(spec), ...massDimensions(spec), ...restDimensions(spec)],
   ];
 }
 

@@ -17,6 +17,8 @@ type Case = {
   readonly of: string;
   readonly failure: string | null;
   readonly said: string;
+  /** Only one of the reports looked at it. */
+  readonly skipped?: boolean;
 };
 
 /**
@@ -39,15 +41,17 @@ export function junitXml(all: readonly Compared[]): string {
 
 function suite(name: string, cases: readonly Case[]): { text: string; tests: number; failures: number } {
   const failures = cases.filter(({ failure }) => failure !== null).length;
-  const counts = `tests="${cases.length}" failures="${failures}" errors="0" skipped="0" time="0"`;
+  const skipped = cases.filter((each) => each.skipped === true).length;
+  const counts = `tests="${cases.length}" failures="${failures}" errors="0" skipped="${skipped}" time="0"`;
   const lines = [`  <testsuite name="${xml(name)}" ${counts}>`, ...cases.map(caseText), "  </testsuite>"];
   return { text: lines.join("\n"), tests: cases.length, failures };
 }
 
-function caseText({ name, of, failure, said }: Case): string {
+function caseText({ name, of, failure, said, skipped }: Case): string {
   const head = `    <testcase name="${xml(name)}" classname="${xml(of)}" time="0"`;
   if (failure !== null)
     return `${head}><failure message="${xml(failure)}" type="moved">${xml(said)}</failure></testcase>`;
+  if (skipped === true) return `${head}><skipped/><system-out>${xml(said)}</system-out></testcase>`;
   return said === "" ? `${head}/>` : `${head}><system-out>${xml(said)}</system-out></testcase>`;
 }
 
@@ -78,7 +82,13 @@ function checkCases({ before, after, comparison }: Compared): Case[] {
       const how = moved.get(id);
       const said =
         how === undefined ? "" : `${how.kind}: ${how.before ?? "none"} before, ${how.after ?? "none"} after`;
-      return { name: id, of: subject, failure: counts(how) ? `${said}; ${why}` : null, said };
+      return {
+        name: id,
+        of: subject,
+        failure: counts(how) ? `${said}; ${why}` : null,
+        said,
+        skipped: how?.kind === "not-looked-at",
+      };
     });
 }
 

@@ -8,29 +8,36 @@ const whole = "instrument";
 /** Parts that weigh a few grams. */
 const lights: readonly string[] = ["bridge", "nut", "tailpiece"];
 
+function weighsLittle(name: string): boolean {
+  return lights.includes(name) || name.startsWith("cover-");
+}
+
 /** A mass of something that weighs little: a gram off is much there. */
 function light(dimension: Dimension): Dimension {
   return { ...dimension, tolerance: usual.lightMass };
 }
 
 /** What each part weighs and takes of space, and the whole instrument's mass and balance. */
-export function massDimensions({ values, wings, body, strings }: Spec): Dimension[] {
+export function massDimensions({ values, wings, body, strings, recesses }: Spec): Dimension[] {
   const rods = values["rod.count"]!.value > 0 ? [{ name: "rods", part: "neck" }] : [];
   const sides = [...(wings === null ? [] : ["wing-bass", "wing-treble"]), ...(body === null ? [] : ["body"])];
   const own = ["neck", "fingerboard", "bridge", "nut", "tailpiece", ...sides].map((name) => {
     return { name, part: name };
   });
+  const covers = recesses
+    .filter(({ cover }) => cover)
+    .map(({ id }) => ({ name: `cover-${id}`, part: "cover" }));
   return [
-    ...[...own, ...rods].flatMap(({ name, part }) => partDimensions(name, part)),
+    ...[...own, ...covers, ...rods].flatMap(({ name, part }) => partDimensions(name, part)),
     ...strings.map(({ name }) =>
       light(
-        mass("strings", `string.${name}.mass`, `${name}: mass from head to tailpiece`, (model) =>
-          pieceNamed(model, `string-${name}`),
-        ),
+        mass("strings", `string.${name}.mass`, `${name}: mass from head to tailpiece`, ({ masses }) => {
+          return masses.strings.find((piece) => piece.name === `string-${name}`)!.mass;
+        }),
       ),
     ),
     mass(whole, "hardware.mass", "Mass of what the design screws on (default, confirm)", ({ masses }) =>
-      masses.pieces.reduce((sum, piece) => sum + (piece.kind === "hardware" ? piece.mass : 0), 0),
+      masses.hardware.reduce((sum, piece) => sum + piece.mass, 0),
     ),
     ...balance,
   ];
@@ -45,17 +52,13 @@ function partDimensions(name: string, part: string): Dimension[] {
   const label = `Mass of the finished ${name}, of its wood's usual density`;
   const weight = mass(part, `${name}.mass`, label, (model) => found(model).mass);
   return [
-    lights.includes(name) ? light(weight) : weight,
+    weighsLittle(name) ? light(weight) : weight,
     {
       ...{ id: `${name}.volume`, label: `Volume of the finished ${name}`, unit: "cm³", part },
-      ...{ tolerance: lights.includes(name) ? usual.lightMass : usual.volume },
+      ...{ tolerance: weighsLittle(name) ? usual.lightMass : usual.volume },
       ...{ of: (model) => found(model).volume / 1000 },
     },
   ];
-}
-
-function pieceNamed({ masses }: Model, name: string): number {
-  return masses.pieces.find((piece) => piece.name === name)!.mass;
 }
 
 const middle = (axis: "x" | "y" | "z", where: string): Dimension => ({

@@ -25,6 +25,7 @@ const report = z.object({
       ...{ source: z.string(), overruled: z.string().exactOptional() },
     }),
   ),
+  notLookedAt: z.array(z.string()).exactOptional(),
 });
 
 /** How many faults are told of one report: a damaged one has the same fault on every line. */

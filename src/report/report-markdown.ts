@@ -27,6 +27,7 @@ export function reportMarkdown(
     ...(held.length === 0 ? [] : [`Held back, because a check refuses: ${held.join(", ")}.`]),
     "## Checks",
     checksTable(report.checks),
+    ...(report.notLookedAt === undefined ? [] : [`Not looked at: ${report.notLookedAt.join(", ")}.`]),
     ...parts.flatMap((part) => [
       `## ${capital(part)}`,
       ...picturesLine(pictures.filter((picture) => picture.part === part)),

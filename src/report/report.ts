@@ -26,10 +26,16 @@ export type Report = {
   readonly fingerprint: string;
   readonly dimensions: readonly ReportedDimension[];
   readonly checks: readonly ReportedCheck[];
+  /** The checks that nobody looked at for this report, since they need the assembled solids; left out where there are none. */
+  readonly notLookedAt?: readonly string[];
 };
 
-/** What a report is asked for: parts to keep to, or all of them. */
-export type Asked = { readonly parts: readonly string[] } | "all";
+/** What a report is asked for: parts to keep to, or all of them, and what it leaves out. */
+export type Asked = {
+  readonly parts: readonly string[] | "all";
+  /** The checks that were not looked at. */
+  readonly notLookedAt: readonly string[];
+};
 
 /**
  * The report of a model: its numbers rounded to 1e-6 and sorted by id, and what the checks found.
@@ -41,10 +47,10 @@ export function reportOf(
   model: Model,
   found: readonly Finding[],
   parts: ReadonlyMap<string, string>,
-  asked: Asked = "all",
+  { parts: kept, notLookedAt }: Asked,
 ): Report {
   const { spec } = model;
-  const wanted = (part: string) => asked === "all" || asked.parts.includes(part);
+  const wanted = (part: string) => kept === "all" || kept.includes(part);
   const dimensions = dimensionsOf(spec)
     .filter(({ part }) => wanted(part))
     .map((entry): ReportedDimension => {
@@ -59,6 +65,7 @@ export function reportOf(
       .filter(({ subject }) => wanted(subject))
       .map(({ holds: _, ...finding }) => finding)
       .map((finding) => ({ ...finding, found: rounded(finding.found), limit: rounded(finding.limit) })),
+    ...(notLookedAt.length > 0 ? { notLookedAt } : {}),
   };
 }
 

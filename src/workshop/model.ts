@@ -4,6 +4,8 @@ import { type Forces, forces } from "../physics/forces.ts";
 import { type Masses, masses } from "../physics/mass/masses.ts";
 import type { Store } from "../step/store.ts";
 import { type Blanks, blanks } from "./blanks.ts";
+import type { Fixture } from "./guided/fixture.ts";
+import { fixturesOf } from "./guided/fixtures.ts";
 import { type Sawing, sawing } from "./sawing.ts";
 import { woodTaken } from "./stock/wood-taken.ts";
 
@@ -15,13 +17,17 @@ export type Model = {
   readonly sawing: Sawing;
   readonly blanks: Blanks;
   readonly masses: Masses;
+  /** The fixtures that parts are cut against, each worked out when it is asked for. */
+  readonly fixtures: () => readonly Fixture[];
 };
 
 /** The model of one spec; nothing is worked out until something asks for it. */
 export function modelOf(spec: Spec, store: Store): Model {
   const made = instrument(spec, store);
   const [saw, boards] = [sawing(spec, made, store), blanks(spec, made, store)];
+  let fixtures: readonly Fixture[] | undefined;
   return {
+    fixtures: () => (fixtures ??= fixturesOf(spec, made, store)),
     ...{ spec, instrument: made, forces: forces(spec, made, store), sawing: saw, blanks: boards },
     masses: masses(spec, made, store, () => ({
       neck: woodTaken(saw.stock, spec.neckWoods),

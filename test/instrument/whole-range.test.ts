@@ -78,15 +78,19 @@ describe("every dimension at each end of its range, one at a time", () => {
       return { design, counts, order: (count: number, more: string) => specOf(design, count, more) };
     }),
     { design: "thrift with frets", counts: designs.thrift, order: frettedSpec },
-  ];
-  it.each(kinds)("$design builds, or names the dimension to move, in nine of ten", ({ counts, order }) => {
+  ].map((kind, i) => ({ ...kind, half: i % 2 }));
+  it.each(kinds)("$design builds, or names the dimension to move, in nine of ten", (kind) => {
+    const { counts, order, half } = kind;
     const refused: string[] = [];
     const usual = counts.map((count) => ({ count, store: memoryStore(), seen: new Set<string>() }));
     const all = Object.values(order(counts[0], "").values).flatMap(({ id, kind }) =>
       (["least", "most"] as const).map((end) => ({ id, kind, end })),
     );
-    // By day one end of each dimension, least and most in turn; by night both.
-    const ends = all.filter((_, i) => process.env.NIGHTLY !== undefined || i % 2 === Math.floor(i / 2) % 2);
+    // By day one end of every second dimension, least and most in turn, and the other half of them of the next design; by night both ends of all.
+    const ends = all.filter((_, i) => {
+      const dimension = Math.floor(i / 2);
+      return process.env.NIGHTLY !== undefined || (dimension % 2 === half && i % 2 === (dimension >> 1) % 2);
+    });
     let tried = 0;
     for (const [turn, { id, kind, end }] of ends.entries()) {
       // One store a count: what an end leaves as it was is answered and not worked out again.
@@ -103,7 +107,7 @@ describe("every dimension at each end of its range, one at a time", () => {
     }
     console.log(`${refused.length} of ${tried} ends don't build:\n${refused.join("\n")}`);
     expect(all.length).toBeGreaterThan(200);
-    expect(ends.length).toBeGreaterThanOrEqual(all.length / 2);
+    expect(ends.length).toBeGreaterThanOrEqual(Math.floor(all.length / 4));
     expect(refused.length, refused.join("\n")).toBeLessThanOrEqual(tried / 10);
   });
 });

@@ -45,6 +45,7 @@ function meshed({ instrument }: Model): Meshed {
       ? []
       : (["bass", "treble"] as const).map((side): [string, Solid] => [`wing-${side}`, wings[side].solid])),
     ...(instrument.body === null ? [] : [["body", instrument.body.solid] as [string, Solid]]),
+    ...instrument.covers.map(({ recess, solid }): [string, Solid] => [`cover-${recess.id}`, solid()]),
   ];
   return new Map(
     solids.map(([name, solid]) => {
@@ -68,11 +69,15 @@ function woodOf(model: Model, name: string): string {
   }
   const own = spec.partWoods;
   if (name === "bridge" || name === "nut" || name === "tailpiece") return own[name];
+  if (name.startsWith("cover-")) return own.cover!;
   return name === "rods" ? own.rod : name === "body" ? own.body! : own.wings!;
 }
 
+/** What a test looks at, and what it plants its faults in. */
+type Weighing = Pick<Masses, "parts" | "pieces" | "whole" | "moment">;
+
 /** Everything about an instrument's masses that meshes and the file of woods tell otherwise. */
-function faults(model: Model, masses: Masses, measures: Meshed): string[] {
+function faults(model: Model, masses: Weighing, measures: Meshed): string[] {
   const found: string[] = [];
   for (const [name, { volume, centre }] of measures) {
     const part = masses.parts.find((one) => one.name === name);
@@ -189,7 +194,7 @@ describe("the masses", () => {
   it.each(specs)("of %s agree with the kernel within 0.05 % for every part, and add up", (_, spec) => {
     const model = modelFor(spec());
     const measures = meshed(model);
-    expect(measures.size).toBe(model.instrument.wings === null ? 6 : 7);
+    expect(measures.size).toBe((model.instrument.wings === null ? 6 : 7) + 4);
     expect(faults(model, model.masses, measures)).toEqual([]);
   });
 
@@ -231,6 +236,7 @@ describe("the masses", () => {
     }
     expect(parts.map(({ name }) => name)).toEqual([
       ...["neck", "fingerboard", "bridge", "nut", "tailpiece", "wing-bass", "wing-treble"],
+      ...["cover-battery", "cover-preamp", "cover-volume", "cover-jack"],
     ]);
   });
 
@@ -260,7 +266,7 @@ describe("a planted fault in the masses", () => {
   function with1(
     name: string,
     change: (part: Masses["parts"][number]) => Masses["parts"][number] | undefined,
-  ): Masses {
+  ): Weighing {
     const { parts, pieces, moment } = model.masses;
     const changed = parts.flatMap((part) => (part.name === name ? (change(part) ?? []) : part));
     const others = pieces.filter(({ kind }) => kind !== "part");

@@ -178,3 +178,46 @@ describe("a report as a file", () => {
     if (!read.ok) expect(read.problems[0]!.found).toMatch(found);
   });
 });
+
+describe("a check that only one report looked at", () => {
+  const solid: ReportedCheck = {
+    ...{ id: "assembly.gap", status: "pass", stake: "spoilage", subject: "assembly", found: 0, limit: 0.01 },
+    ...{ unit: "mm", why: "parts that should touch do", source: "measured on the solids" },
+  };
+  const whole: Report = (({ notLookedAt: _, ...rest }) => ({
+    ...rest,
+    checks: [...rest.checks, solid],
+  }))(five);
+
+  it("is told as not looked at, whichever report left it out, and doesn't count", () => {
+    expect(five.notLookedAt).toContain("assembly.gap");
+    for (const [before, after] of [
+      [whole, five],
+      [five, whole],
+    ] as const) {
+      const { checks, differs } = compareReports(before, after);
+      expect(checks).toMatchObject([{ id: "assembly.gap", kind: "not-looked-at" }]);
+      expect(differs).toBe(false);
+      expect(comparisonText(compareReports(before, after))).toMatch(
+        /assembly.gap .*not looked at on one side/,
+      );
+      expect(comparisonMarkdown(compareReports(before, after))).toContain("not looked at on one side");
+    }
+  });
+
+  it("that refuses where it was looked at is told no differently, but counts where both looked", () => {
+    const refusing = { ...whole, checks: [...five.checks, { ...solid, status: "refuse" as const }] };
+    expect(compareReports(five, refusing).differs).toBe(false);
+    expect(compareReports(whole, refusing)).toMatchObject({ differs: true, checks: [{ kind: "worse" }] });
+  });
+
+  it("is gone where a report neither has it nor says that it wasn't looked at", () => {
+    const { notLookedAt: _, ...silent } = five;
+    expect(compareReports(whole, silent)).toMatchObject({ differs: true, checks: [{ kind: "gone" }] });
+  });
+
+  it("stays in the file, and is left out of one that looked at all", () => {
+    expect(readReport(jsonLines(five), "x.json")).toEqual({ ok: true, value: five });
+    expect(jsonLines(whole)).not.toContain("notLookedAt");
+  });
+});

@@ -90,8 +90,11 @@ function byPlaces(spec: Spec, side: "bass" | "treble", places: readonly V[]): { 
   return least;
 }
 
-// By day one count of each design.
-const looked = everyCount.filter(({ count }) => count === 5 || process.env.NIGHTLY !== undefined);
+// By day a winged design and a body in one piece.
+const looked = everyCount.filter(
+  ({ design, count }) =>
+    process.env.NIGHTLY !== undefined || (count === 5 && ["sedge", "thrift"].includes(design)),
+);
 
 describe("the bow over core, wings and body", () => {
   it.each(looked)(

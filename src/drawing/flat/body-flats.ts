@@ -19,6 +19,7 @@ export const bodyFlats: readonly FlatFile[] = [
         thickness: dimensionOf(spec, "body.thickness"),
         drop: dimensionOf(spec, "body.drop"),
         arris: dimensionOf(spec, "body.arris"),
+        pockets: (instrument.sunken.body?.pockets ?? []).filter(({ from }) => from === "front"),
       });
     },
   },

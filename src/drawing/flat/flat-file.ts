@@ -7,7 +7,7 @@ import type { FromNumbers } from "./from-numbers.ts";
 /** A machine file of a pack: its name without ending, its folder, what it shows and from where it is seen. */
 export type FlatFile = {
   readonly name: string;
-  readonly folder: "outlines";
+  readonly folder: "outlines" | "fixtures";
   readonly part: string;
   readonly what: string;
   /** From where it is seen; a side view of a left-hand order is seen from the other side. */
@@ -16,6 +16,9 @@ export type FlatFile = {
     | "tail"
     | "head's front"
     | "core's front"
+    | "core's back"
+    | "back"
+    | "outside"
     | { readonly right: string; readonly left: string };
   /** The specs that it is made for; all unless it says so. */
   readonly applies?: (spec: Spec) => boolean;

@@ -26,8 +26,8 @@ export type Flat = {
 export const letterHeight = 2.5;
 
 /**
- * The names of layers, in words that every DXF version allows: what to do along their paths. `PART` and `NOTE` are for
- * reference and are not cut. Depths and diameters stand in mm with two decimals, an underscore for the point.
+ * The names of layers, in words that every DXF version allows: what to do along their paths. `PART`, `GUIDED-EDGE` and `NOTE`
+ * are for reference and are not cut. Depths and diameters stand in mm with two decimals, an underscore for the point.
  */
 export const layers = {
   outer: "OUTER-EDGE",
@@ -36,6 +36,7 @@ export const layers = {
   scribe: "SCRIBE",
   note: "NOTE",
   part: "PART",
+  guided: "GUIDED-EDGE",
   recess: (depth: number) => `RECESS-${inName(depth)}`,
   bore: (diameter: number) => `BORE-${inName(diameter)}`,
 } as const;

@@ -5,14 +5,16 @@ import { bodyFlats } from "./body-flats.ts";
 import { bridgeFlat } from "./bridge.ts";
 import { bridgeFlats } from "./bridge-flats.ts";
 import { fingerboardFlat } from "./fingerboard.ts";
+import { fixtureFlats } from "./fixture-flats.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
+import { coverFlats, recessFlats } from "./recess-flats.ts";
 import { tailpieceFlats } from "./tailpiece-flats.ts";
 import { wingFlats } from "./wing-flats.ts";
 
-/** Every flat machine file that any order has, in the order in which a pack lists them. */
+/** Every flat machine file that any order has but for covers, which are named by their recesses, in the order in which a pack lists them. */
 export const flatFiles: readonly FlatFile[] = [
   {
     ...{ name: "fingerboard", folder: "outlines", part: "fingerboard", seenFrom: "front" },
@@ -78,9 +80,11 @@ export const flatFiles: readonly FlatFile[] = [
   ...neckFlats,
   ...wingFlats,
   ...bodyFlats,
+  ...fixtureFlats,
+  ...recessFlats,
 ];
 
 /** The flat machine files of one order. */
 export function flatsOf(spec: Spec): readonly FlatFile[] {
-  return flatFiles.filter(({ applies }) => applies?.(spec) ?? true);
+  return [...flatFiles.filter(({ applies }) => applies?.(spec) ?? true), ...coverFlats(spec)];
 }

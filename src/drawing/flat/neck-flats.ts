@@ -1,3 +1,8 @@
+import { circle } from "../../geometry/circle.ts";
+import { extentsOf } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
+import type { CoreFrame } from "../../instrument/core/frame.ts";
+import { fromCore } from "../../instrument/core/from-core.ts";
 import { boardWidth } from "../../instrument/fingerboard/taper.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { Model } from "../../workshop/model.ts";
@@ -12,8 +17,9 @@ import { neckSideFlat } from "./neck-side.ts";
 export const neckFlats: readonly FlatFile[] = [
   {
     ...{ name: "neck-plan", folder: "outlines", part: "neck", seenFrom: "front" },
-    what: "neck outline from the front, with its rods' channels, its index pins and the tuners' places as they project",
-    of: ({ spec, instrument: { neckProfile, neckRods, neckPins, tunerPlaces } }, store) => {
+    what: "neck outline from the front, with its rods' channels, its index pins, and what is sunk into the core and the tuners' places as they project",
+    of: ({ spec, instrument }, store) => {
+      const { neckProfile, neckRods, neckPins, tunerPlaces, corePockets, core } = instrument;
       const of = (id: string) => dimensionOf(spec, id);
       const marks = [
         { name: "NUT", x: 0 },
@@ -25,6 +31,9 @@ export const neckFlats: readonly FlatFile[] = [
         ...{ hand: spec.hand, path: neckProfile.plan, holes: tunerPlaces, marks },
         rods: neckRods.map(({ y, start, length, depth, path }) => ({ y, start, length, depth, path })),
         pins: neckPins,
+        pockets: corePockets.map(({ id, path, depth, bore }) => {
+          return { id, path: inPlan(core, path, bore), depth, bore };
+        }),
       });
     },
   },
@@ -65,6 +74,15 @@ export const neckFlats: readonly FlatFile[] = [
   },
   ...neckSawFlats,
 ];
+
+/** A pocket's outline where it projects into the plan; of what is drilled the bore keeps its diameter. */
+function inPlan(core: CoreFrame, path: Path, bore: number | null): Path {
+  const along = (x: number) => fromCore(core, { x, z: 0 }).x;
+  if (bore === null)
+    return { ...path, points: path.points.map((point) => ({ ...point, x: along(point.x) })) };
+  const { minX, maxX, minY, maxY } = extentsOf([path])!;
+  return circle({ x: along((minX + maxX) / 2), y: (minY + maxY) / 2 }, bore / 2);
+}
 
 /** The head's face of a model, right-handed. */
 export function headFaceOf({ spec, instrument }: Model): Omit<HeadFaceInput, "hand"> {

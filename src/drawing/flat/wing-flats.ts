@@ -20,6 +20,7 @@ function outline(side: Side): FlatFile {
         ...{ bevel: place.cut.bevel, mitre: place.cut.mitre, profile: spec.wings![side].profile },
         thickness: dimensionOf(spec, `wing.${side}.thickness`),
         arris: dimensionOf(spec, `wing.${side}.arris`),
+        pockets: (instrument.sunken[`wing-${side}`]?.pockets ?? []).filter(({ from }) => from === "front"),
       });
     },
   };

@@ -1,9 +1,11 @@
 import { extentsOf } from "../../geometry/measure.ts";
 import { mirrored } from "../../geometry/mirror.ts";
 import type { Path } from "../../geometry/path.ts";
+import type { Pocket } from "../../instrument/pocket.ts";
 import type { Side } from "../../order/side.ts";
 import { step } from "../../step/step.ts";
 import { type Flat, layers, letterHeight, lineBetween, turnedOver } from "./flat.ts";
+import { sunkenShapes, sunkenWords } from "./sunken-shapes.ts";
 
 /** A wing's own plane, mm and degrees: outline along it and out from the core, the joint line's tail end, and how far the back arris of the joint lies further out. */
 export type WingFlatInput = {
@@ -16,14 +18,16 @@ export type WingFlatInput = {
   readonly thickness: number;
   readonly arris: number;
   readonly profile: { readonly front: string; readonly back: string };
+  /** What is sunk from its front, in its own axes. */
+  readonly pockets: readonly Pocket[];
 };
 
 /**
  * A wing from the front, flat: its outline with the joint's front arris, where the joint's back arris lies, and what a person sets for
  * cutting the joint.
  */
-export const wingFlat = step("outline.wing", 1, (given: WingFlatInput): Flat => {
-  const { hand, side, path, joint, bevel, mitre, thickness, arris, profile } = given;
+export const wingFlat = step("outline.wing", 2, (given: WingFlatInput): Flat => {
+  const { hand, side, path, joint, bevel, mitre, thickness, arris, profile, pockets } = given;
   const length = Math.hypot(...joint);
   const back = (thickness * Math.tan((bevel * Math.PI) / 180)) / length;
   const [dx, dy] = [-joint[1] * back, joint[0] * back];
@@ -35,6 +39,7 @@ export const wingFlat = step("outline.wing", 1, (given: WingFlatInput): Flat => 
     `table tilted ${Math.abs(bevel).toFixed(2)} deg toward the waste: ${bevel < 0 ? "front" : "back"} down`,
     `table tilted away from it: ${bevel < 0 ? "back" : "front"} down`,
     `arrises ${arris.toFixed(2)}: front ${profile.front}, back ${profile.back}; none at the joint`,
+    ...sunkenWords(pockets, [], "front"),
   ];
   const drawn: Flat = {
     shapes: [
@@ -45,15 +50,20 @@ export const wingFlat = step("outline.wing", 1, (given: WingFlatInput): Flat => 
     ],
     notes: [],
   };
-  const placed = side === "bass" ? flipped(drawn) : drawn;
+  const turned = side === "bass" ? flipped(drawn) : drawn;
+  const sunk = sunkenShapes(pockets, [], thickness);
+  const placed: Flat = { shapes: [...turned.shapes, ...sunk.shapes], notes: sunk.notes };
   const top = side === "bass" ? 0 : maxY;
   const flat: Flat = {
     ...placed,
     // Turning a left-hand drawing over would set the last line first.
-    notes: (hand === "left" ? words.toReversed() : words).map((text, i) => ({
-      ...{ text, x: maxX + 8, y: top - (i + 1) * 2 * letterHeight },
-      ...{ height: letterHeight, turn: 0, align: "left" },
-    })),
+    notes: [
+      ...placed.notes,
+      ...(hand === "left" ? words.toReversed() : words).map((text, i) => ({
+        ...{ text, x: maxX + 8, y: top - (i + 1) * 2 * letterHeight },
+        ...{ height: letterHeight, turn: 0, align: "left" as const },
+      })),
+    ],
   };
   return hand === "left" ? turnedOver(flat, "y") : flat;
 });

@@ -60,6 +60,8 @@ export type Sheet = Marks & {
   readonly titleBox: Box;
   /** The scale of the main views, as it stands in the title: "1:2". */
   readonly scale: string;
+  /** What its title says of it beside whose it is, if that is other than of a part. */
+  readonly notes?: readonly string[];
 };
 
 /** An upright rectangle on paper, mm. */

@@ -6,6 +6,11 @@ import { lineStep, titleLines } from "./sheet-frame.ts";
 import { stroke } from "./strokes.ts";
 import { wrapped } from "./wrapped.ts";
 
+const partNotes = [
+  "X FROM THE NUT'S FINGERBOARD EDGE, HEIGHTS FROM THE BOARD'S GLUING SURFACE",
+  "TUNER HOLES ARE BORED SQUARE TO THE HEAD'S FACE",
+] as const;
+
 const bar = 50;
 const pad = 2;
 
@@ -18,9 +23,8 @@ export function titledSheet(sheet: Sheet, title: Title): Sheet {
   const own = [
     `ORDER ${title.order}   PART ${title.part.toUpperCase()}   FINGERPRINT ${title.fingerprint}`,
     `SCALE ${sheet.scale} AND AS NOTED   UNIT MM   ${title.hand.toUpperCase()} HAND   SEEN FROM THE ${title.seenFrom.toUpperCase()}`,
-    `THIRD-ANGLE PROJECTION   SECTIONS SEEN FROM THE TAIL   PAPER ${paper.id}`,
-    "X FROM THE NUT'S FINGERBOARD EDGE, HEIGHTS FROM THE BOARD'S GLUING SURFACE",
-    "TUNER HOLES ARE BORED SQUARE TO THE HEAD'S FACE",
+    `THIRD-ANGLE PROJECTION   ${sheet.notes ? "" : "SECTIONS SEEN FROM THE TAIL   "}PAPER ${paper.id}`,
+    ...(sheet.notes ?? partNotes),
     "LOCAL CODES, THE MACHINE'S MANUAL AND A COMPETENT PERSON COME FIRST",
   ];
   const wide = titleBox.maxX - titleBox.minX - 2 * pad;

@@ -9,6 +9,7 @@ type Pen = { readonly width: number; readonly dash: string };
 const pens: readonly (readonly [RegExp, Pen])[] = [
   [/^(OUTER|INNER)-EDGE$/, { width: 0.5, dash: "" }],
   [/^PART$/, { width: 0.25, dash: "" }],
+  [/^GUIDED-EDGE$/, { width: 0.9, dash: "" }],
   [/^SAW-LINE$/, { width: 0.35, dash: "4 1" }],
   [/^SCRIBE$/, { width: 0.25, dash: "2 0.8" }],
   [/^NOTE$/, { width: 0.13, dash: "" }],

@@ -3,7 +3,8 @@ import { overlay } from "../boolean/overlay.ts";
 import { sharedOutline } from "../boolean/shared-outline.ts";
 import { offsetRegion } from "../offset/offset-region.ts";
 import type { Path } from "../path.ts";
-import type { Region } from "../region.ts";
+import type { Piece, Region } from "../region.ts";
+import { withoutShort } from "../simplify/without-short.ts";
 import { tolerance } from "../tolerance.ts";
 import type { Problem } from "../validate/problem.ts";
 import { validateRegion } from "../validate/validate-region.ts";
@@ -54,10 +55,21 @@ export function cutterAccess(region: Region, radius: number, side: "inside" | "o
     : { outcome: "leaves", reached, touched, left };
 }
 
+/**
+ * How long the rests are that are left out on the way back, mm: where a drawn outline bends by a millionth of a radian at a join its
+ * parallel rounds that, and so many edges next to nothing long lead the way back astray. Far below `tolerance.exact` in what
+ * leaving one out moves the outline aside.
+ */
+const rest = 2e-5;
+
+function withoutRests({ outer, holes }: Piece): Piece {
+  return { outer: withoutShort(outer, rest), holes: holes.map((hole) => withoutShort(hole, rest)) };
+}
+
 /** A good region offset by a distance and back; empty where nothing was left. */
 function thereAndBack(region: Region, distance: number): Region {
   const there = offsetRegion(region, distance);
   if (there.outcome !== "ok" && there.outcome !== "split") return [];
-  const back = offsetRegion(there.region, -distance);
+  const back = offsetRegion(there.region.map(withoutRests), -distance);
   return back.outcome === "ok" || back.outcome === "split" ? back.region : [];
 }

@@ -100,9 +100,9 @@ function recessAtOdds(of: Of, { recess, full }: Body): Contradiction[] {
 }
 
 /** An edge eased further than its outline's bends are wide would have nothing left to run round. A sharp corner is mitred. */
-function arrisAtOdds(of: Of, { outline, recess, solidInput }: Body): Contradiction[] {
+function arrisAtOdds(of: Of, { outline, recess, profile }: Body): Contradiction[] {
   if (outline.kind !== "ok" || recess.kind !== "ok") return [];
-  const { front, back } = solidInput.profile;
+  const { front, back } = profile;
   const bend = leastRadius(outline.path, "left");
   const arris = front === "none" && back === "none" ? 0 : of("body.arris");
   const holds = bend.kind === "straight" || bend.radius === 0 || arris < bend.radius;

@@ -45,12 +45,31 @@ function offCore(side: Side, { place, joint }: Wing, of: (id: string) => number)
       allowed: `${mm(first)} or more, where the neck's sides have reached the core`,
       hint: `raise ${own("start")} by ${by(first - place.x)} mm`,
     }),
-    ...unless(tail <= last, [own("length"), own("start"), "core.end", "neck.corner"], {
-      found: `the ${side} wing's joint ending ${mm(tail)} from the nut`,
-      allowed: `${mm(last)} or less, where the core's corner begins`,
-      hint: `lower ${own("length")} or ${own("start")} by ${by(tail - last)} mm`,
-    }),
+    ...(tail - place.x > last - first
+      ? longerThanCore(side, { place, joint }, of, [first, last])
+      : unless(tail <= last, [own("length"), own("start"), "core.end", "neck.corner"], {
+          found: `the ${side} wing's joint ending ${mm(tail)} from the nut`,
+          allowed: `${mm(last)} or less, where the core's corner begins`,
+          hint: `lower ${own("length")} or ${own("start")} by ${by(tail - last)} mm`,
+        })),
   ];
+}
+
+/** No place along the core has room for such a wing. */
+function longerThanCore(
+  side: Side,
+  { place, joint }: Pick<Wing, "place" | "joint">,
+  of: (id: string) => number,
+  [first, last]: readonly [number, number],
+): Contradiction[] {
+  const id = `wing.${side}.length`;
+  const along = Math.cos((of("core.slope") * Math.PI) / 180);
+  const from = Math.max(first, place.x);
+  return unless(false, [id, "core.end", "neck.transition.end", "neck.corner"], {
+    found: `the ${side} wing's joint ${mm(joint.length)} long on a core whose sides are straight over ${mm((last - first) / along)}`,
+    allowed: "a wing no longer than its core",
+    hint: lowerTo(id, (of(id) * (last - from)) / along / joint.length),
+  });
 }
 
 /** A joint strip that isn't inside the core at both its ends leaves an edge with nothing to be glued to. */
@@ -64,17 +83,20 @@ function outOfCore(side: Side, { joint }: Wing, of: (id: string) => number): Con
       ...{ allowed: "a strip inside the core at both ends", hint },
     });
     const level = (Math.asin(Math.min(1, of(own("drop")) / joint.length)) * 180) / Math.PI;
+    // Where the strip hangs out at its tail, thinning may not do: its tail end is lifted instead.
+    const thinner = of(own("thickness")) * (1 + joint.inside[end].back / joint.deep);
+    const lifted = (Math.asin(Math.min(1, -joint.inside[end].back / joint.length)) * 180) / Math.PI;
+    const mended =
+      end === "tail" && of(own("rake")) < 0
+        ? `raise ${own("rake")} to ${Math.ceil((of(own("rake")) + lifted) * 100) / 100} deg`
+        : lowerTo(own("thickness"), thinner);
     const up =
       end === "head"
         ? `raise ${own("drop")} to 0 mm or more`
         : `lower ${own("rake")} to ${Math.floor(level * 100) / 100} deg`;
     return [
       ...unless(front >= 0, ids, said(front, "front", up)),
-      ...unless(
-        back >= 0,
-        ids,
-        said(back, "back", lowerTo(own("thickness"), of(own("thickness")) * (1 + back / joint.deep))),
-      ),
+      ...unless(back >= 0, ids, said(back, "back", mended)),
     ];
   });
 }

@@ -5,6 +5,8 @@ import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import type { FinishedTop } from "../eased-top.ts";
+import type { Recesses } from "../recess/recesses.ts";
+import { sunkenOf } from "../sunken.ts";
 import { type BodyOutline, type BodyOutlineInput, bodyOutline } from "./outline.ts";
 import { type BodyRecess, bodyRecess, coreFullFrom } from "./recess.ts";
 import { type BodySolidInput, bodySolid } from "./solid.ts";
@@ -22,6 +24,7 @@ export type Body = {
   readonly floor: number | null;
   /** Its finished front, for a bow over it, among the instrument's axes. */
   readonly top: { readonly [side in Side]: FinishedTop };
+  readonly profile: BodySolidInput["profile"];
   readonly solidInput: BodySolidInput;
   readonly solid: Solid;
 };
@@ -35,17 +38,23 @@ const past = 10;
 /** How far before the board's end and behind the bridge the body's edge is asked for, mm: a skewed bow reaches no further. */
 const beside = 15;
 
-/** The getter of the body: `made` gives the core that it takes in. */
+/** The getter of the body: `made` gives the core that it takes in and what is sunk into it. */
 export function bodyGetters(
   spec: Spec,
   store: Store,
-  made: () => { readonly core: CoreFrame },
+  made: () => { readonly core: CoreFrame } & Pick<Recesses, "sunken">,
 ): { readonly [key in keyof Bodies]: () => Bodies[key] } {
-  return { body: () => (spec.body === null ? null : bodyOf(spec, spec.body, store, made().core)) };
+  return { body: () => (spec.body === null ? null : bodyOf(spec, spec.body, store, made)) };
 }
 
-function bodyOf(spec: Spec, { core: lies, profile }: SpecBody, store: Store, front: CoreFrame): Body {
+function bodyOf(
+  spec: Spec,
+  { core: lies, profile }: SpecBody,
+  store: Store,
+  rests: () => { readonly core: CoreFrame } & Pick<Recesses, "sunken">,
+): Body {
   const of = (id: string) => dimensionOf(spec, id);
+  const front = rests().core;
   const core = { ...front, depth: of("core.depth") };
   const made: Body = lazy<Body>({
     outline: () => store.answer(bodyOutline, outlineInput(spec)).value,
@@ -70,12 +79,14 @@ function bodyOf(spec: Spec, { core: lies, profile }: SpecBody, store: Store, fro
         ...{ arris: of("body.arris"), profile: profile.front },
         ...{ from: of("fingerboard.length") - beside, to: of("string.length") + beside },
       }).value,
+    profile: () => profile,
     solidInput: () => {
       const { outline, recess } = madeBody(made);
       return {
         ...{ core: front, path: outline.path, thickness: of("body.thickness"), drop: of("body.drop") },
         ...{ arris: of("body.arris"), profile },
         recess: { path: recess.path, depth: lies === "through" ? null : recess.depth },
+        sunken: sunkenOf(rests().sunken.body),
       };
     },
     solid: () => store.answer(bodySolid, made.solidInput).value,

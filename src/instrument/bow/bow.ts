@@ -11,7 +11,7 @@ import type { Taper } from "../fingerboard/taper.ts";
 import type { StringHeights } from "../strings/heights.ts";
 import type { StringLayout } from "../strings/layout.ts";
 import type { Wings } from "../wing/wings.ts";
-import { bowClearance, type Clearance } from "./clearance.ts";
+import { bowClearance, type Clearance, type ClearanceInput } from "./clearance.ts";
 import { type BowTilts, bowTilts } from "./tilts.ts";
 
 /** Finished surfaces that a bow might touch: flat ones by their corners, and strips of facets; mm. */
@@ -22,6 +22,8 @@ export type Bow = {
   readonly bow: BowTilts;
   /** The finished surfaces that a bow might touch on either side, right-handed, mm. */
   readonly underBow: { readonly [side in Side]: UnderBow };
+  /** Where a bow plays the outer string of a side. */
+  readonly bowOuter: { readonly [side in Side]: Omit<ClearanceInput, "surfaces"> };
   readonly bowClearance: { readonly bass: Clearance; readonly treble: Clearance };
 };
 
@@ -46,20 +48,20 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
     const { layout, heights } = made();
     return { y: layout[where].at(i)!, z: heights[where].at(i)! };
   };
-  const clearance = (side: 1 | -1) => {
-    const { taper, bow, underBow } = made();
+  const outer = (side: 1 | -1) => {
+    const { taper, bow } = made();
     const i = side === 1 ? 0 : -1;
     const string = { length: stringLength, nut: place("nut", i), bridge: place("bridge", i) };
     const tilt = side === 1 ? bow.outermost.treble : bow.outermost.bass;
-    return store.answer(bowClearance, {
+    return {
       hair: { string, side, tilt },
-      ...{
-        from: taper.length + kept.board,
-        to: stringLength - kept.bridge,
-        surfaces: underBow[side === 1 ? "treble" : "bass"],
-      },
+      ...{ from: taper.length + kept.board, to: stringLength - kept.bridge },
       corner: { x: taper.length, y: (side * taper.end) / 2, z: of("fingerboard.edge") },
-    }).value;
+    };
+  };
+  const clearance = (side: Side) => {
+    const { bowOuter, underBow } = made();
+    return store.answer(bowClearance, { ...bowOuter[side], surfaces: underBow[side] }).value;
   };
   return {
     bow: () => store.answer(bowTilts, { centres: spec.strings.map((_, i) => place("bridge", i)) }).value,
@@ -77,6 +79,7 @@ export function bowGetters(spec: Spec, store: Store, made: () => Strung): Getter
       };
       return { bass: beside("bass"), treble: beside("treble") };
     },
-    bowClearance: () => ({ bass: clearance(-1), treble: clearance(1) }),
+    bowOuter: () => ({ bass: outer(-1), treble: outer(1) }),
+    bowClearance: () => ({ bass: clearance("bass"), treble: clearance("treble") }),
   };
 }

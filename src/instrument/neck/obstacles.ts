@@ -1,6 +1,11 @@
 import { circle } from "../../geometry/circle.ts";
 import type { Path } from "../../geometry/path.ts";
+import type { CoreFrame } from "../core/frame.ts";
+import { fromCore } from "../core/from-core.ts";
+import type { CorePocket } from "./core-pockets.ts";
+import { fromFront } from "./joinery-walls.ts";
 import type { Rod } from "./rods.ts";
+import type { WingPinHole } from "./wing-pin-holes.ts";
 
 /**
  * Something in the neck that an index pin must stay clear of: its closed outline from the front, what it follows from, and
@@ -33,4 +38,22 @@ export function tunerObstacles(
   return holes.map((hole) => ({
     ...{ what: "a tuner's hole", path: circle(hole, diameter / 2), ids: ["tuner.hole"], outward: null },
   }));
+}
+
+/** What is sunk into the core's front as obstacles, where it projects. */
+export function pocketObstacles(pockets: readonly CorePocket[], core: CoreFrame): Obstacle[] {
+  return pockets.map(({ what, path, depthId }) => {
+    const points = path.points.map((point) => ({ ...point, x: fromCore(core, { x: point.x, z: 0 }).x }));
+    const ids = [depthId.startsWith("tailpiece") ? "tailpiece.length" : "bridge.foot.width"];
+    return { what, path: { ...path, points }, ids, outward: null };
+  });
+}
+
+/** The wings' pins as obstacles, those that reach up to a depth under the neck's front, mm: deeper ones are in no index pin's way. */
+export function wingPinObstacles(pins: readonly WingPinHole[], depth: number): Obstacle[] {
+  return pins.flatMap((pin) => {
+    const { path, top } = fromFront(pin);
+    const what = `pin ${pin.id} of the ${pin.side} wing`;
+    return top > -depth ? [{ what, path, ids: [`wing.${pin.side}.pin.depth`], outward: null }] : [];
+  });
 }

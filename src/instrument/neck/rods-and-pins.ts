@@ -1,11 +1,20 @@
 import { extentsOf } from "../../geometry/measure.ts";
+import type { Path } from "../../geometry/path.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Getters } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
+import type { CoreFrame } from "../core/frame.ts";
 import { onHead } from "../head/frame.ts";
 import type { Head } from "../head/head.ts";
 import type { Wall } from "../wall.ts";
-import { type Obstacle, rodObstacles, tunerObstacles } from "./obstacles.ts";
+import type { Joinery } from "./joinery.ts";
+import {
+  type Obstacle,
+  pocketObstacles,
+  rodObstacles,
+  tunerObstacles,
+  wingPinObstacles,
+} from "./obstacles.ts";
 import { pinWalls } from "./pin-walls.ts";
 import { neckPins, type Pin } from "./pins.ts";
 import type { ProfileInput } from "./profile.ts";
@@ -25,7 +34,9 @@ export type RodsAndPins = {
 };
 
 /** What rods and pins rest on: the neck's outlines, the tuners, and their own answers. */
-type Rests = Pick<Head, "tuners" | "tunerHole"> & RodsAndPins & { readonly neckProfile: ProfileInput };
+type Rests = Pick<Head, "tuners" | "tunerHole"> &
+  Pick<Joinery, "corePockets" | "wingPinHoles"> &
+  RodsAndPins & { readonly neckProfile: ProfileInput; readonly core: CoreFrame };
 
 /** How each answer about rods and pins is worked out; `own` is asked only then. */
 export function rodAndPinGetters(spec: Spec, store: Store, own: () => Rests): Getters<RodsAndPins> {
@@ -47,12 +58,16 @@ export function rodAndPinGetters(spec: Spec, store: Store, own: () => Rests): Ge
     neckObstacles: () => [
       ...rodObstacles(own().neckRods),
       ...tunerObstacles(own().tunerPlaces, own().tunerHole.back),
+      ...pocketObstacles(own().corePockets, own().core),
+      ...wingPinObstacles(own().wingPinHoles, of("pin.depth") + of("pin.wall")),
     ],
-    neckPinWalls: () =>
-      store.answer(pinWalls, {
-        ...{ profile: own().neckProfile, pins: own().neckPins, obstacles: own().neckObstacles },
+    neckPinWalls: () => {
+      const { neckProfile: profile, neckPins: pins, neckObstacles: obstacles } = own();
+      return store.answer(pinWalls, {
+        ...{ profile, pins, obstacles: obstacles.filter(({ path }) => isNear(path, pins)) },
         ...{ allowance: of("neck.allowance.end"), wall: of("pin.wall") },
-      }).value,
+      }).value;
+    },
     neckPins: () => {
       const { minX, maxX } = extentsOf([own().neckProfile.plan])!;
       const underBoard = (id: "upper" | "lower") => ({
@@ -64,4 +79,12 @@ export function rodAndPinGetters(spec: Spec, store: Store, own: () => Rests): Ge
       }).value;
     },
   };
+}
+
+/** What is farther from a pin than this, mm, is in nobody's way, and isn't looked at again each time that it moves a little. */
+const far = 40;
+
+function isNear(path: Path, pins: readonly Pin[]): boolean {
+  const { minX, maxX } = extentsOf([path])!;
+  return pins.some(({ x, diameter }) => Math.max(minX - x, x - maxX) < far + diameter / 2);
 }

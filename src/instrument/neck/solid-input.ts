@@ -3,11 +3,14 @@ import type { CoreFrame } from "../core/frame.ts";
 import { onHead } from "../head/frame.ts";
 import { pegTaper } from "../head/holes.ts";
 import type { Tuner } from "../head/tuners.ts";
+import type { Sunken } from "../sunken.ts";
+import type { CorePocket } from "./core-pockets.ts";
 import type { Pin } from "./pins.ts";
 import type { ProfileInput } from "./profile.ts";
 import { neckStations } from "./profile-input.ts";
 import type { Rod } from "./rods.ts";
 import type { Hole, NeckSolidInput } from "./solid.ts";
+import type { WingPinHole } from "./wing-pin-holes.ts";
 
 type Made = {
   readonly profile: ProfileInput;
@@ -15,14 +18,27 @@ type Made = {
   readonly tuners: readonly Tuner[];
   readonly rods: readonly Rod[];
   readonly pins: readonly Pin[];
+  readonly wingPins: readonly WingPinHole[];
+  readonly pockets: readonly CorePocket[];
+  readonly sunken: Sunken;
 };
 
-/** What the finished neck's solid follows from: its profile, the tuners' holes, the rods' channels and the pins under the board. */
-export function solidInput(spec: Spec, { profile, core, tuners, rods, pins }: Made): NeckSolidInput {
+/** What the finished neck's solid follows from: its profile, the tuners' holes, the rods' channels, the pins under the board and in its sides, and what is sunk into the core and bored through it. */
+export function solidInput(spec: Spec, made: Made): NeckSolidInput {
+  const { profile, core, tuners, rods, pins, wingPins, pockets, sunken } = made;
   return {
     ...{ profile, stations: neckStations(spec).map(({ x }) => x), core },
-    holes: [...tuners.map((tuner) => tunerHole(spec, tuner)), ...pins.flatMap(pinHole)],
+    holes: [
+      ...tuners.map((tuner) => tunerHole(spec, tuner)),
+      ...[...pins.flatMap(pinHole), ...wingPins.map(({ hole }) => hole)],
+    ],
     channels: rods.map(({ path, depth }) => ({ path, depth })),
+    pockets: [
+      ...pockets.map(({ id, from, path, depth, bore }) => ({ id, from, path, depth, bore })),
+      ...sunken.pockets,
+    ],
+    drilled: sunken.drilled,
+    coreDepth: dimensionOf(spec, "core.depth"),
   };
 }
 

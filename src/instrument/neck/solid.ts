@@ -5,16 +5,19 @@ import type { Path } from "../../geometry/path.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Outline, Section, Solid } from "../../geometry/solid/solid.ts";
-import type { Vec3 } from "../../geometry/solid/vec3.ts";
+import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { type CoreFrame, frontAt } from "../core/frame.ts";
+import { coreAxes } from "../core/from-core.ts";
+import { type Drilled, drilledCutter } from "../drilled.ts";
+import { type Pocket, pocketCutter } from "../pocket.ts";
 import { type ProfileInput, profileOf } from "./profile.ts";
 import { profilePlaces } from "./profile-places.ts";
 import { sectionPath } from "./section.ts";
 
 /**
  * A round hole: where its axis leaves the face, which way it points out of the wood, and its depth, mm; its diameter at the
- * face and at its bottom, which is another where it is tapered. The axis lies in a plane of one y.
+ * face and at its bottom, which is another where it is tapered. The axis may point anywhere.
  */
 export type Hole = {
   readonly at: Vec3;
@@ -24,13 +27,16 @@ export type Hole = {
   readonly depth: number;
 };
 
-/** What the neck's solid follows from; mm and degrees. `channels` are sunk from z = 0. */
+/** What the neck's solid follows from; mm and degrees. `channels` are sunk from z = 0, `pockets` into the core, `coreDepth` thick, and bores `drilled` through it, in its own frame. */
 export type NeckSolidInput = {
   readonly profile: ProfileInput;
   readonly stations: readonly number[];
   readonly core: CoreFrame;
   readonly holes: readonly Hole[];
   readonly channels: readonly { readonly path: Path; readonly depth: number }[];
+  readonly pockets: readonly Pocket[];
+  readonly drilled: readonly Drilled[];
+  readonly coreDepth: number;
 };
 
 /** How far the blocks of head and core reach into the carved piece, which is as good as a box there, mm. */
@@ -49,9 +55,9 @@ const fromTreble = (y: number): Frame => ({
 
 /**
  * The finished neck: head and core as the two outlines saw them out of the blank, and between them the carved piece, lofted
- * through its sections; holes and channels cut. As the instrument lies.
+ * through its sections; holes, channels and pockets cut. As the instrument lies.
  */
-export const neckSolid = step("neck.solid", 1, (given: NeckSolidInput): Solid => {
+export const neckSolid = step("neck.solid", 3, (given: NeckSolidInput): Solid => {
   const { profile, channels, holes } = given;
   const { minX, maxX, minY, maxY } = extentsOf([profile.plan])!;
   const { minY: lowest, maxY: highest } = extentsOf([profile.side])!;
@@ -76,7 +82,12 @@ export const neckSolid = step("neck.solid", 1, (given: NeckSolidInput): Solid =>
     ],
   };
   // Each piece is cut before they are joined, and not the whole of them once more.
-  const cutters = [...channels.map(channel), ...holes.map(hole)];
+  const cutters = [
+    ...channels.map(channel),
+    ...holes.map(hole),
+    ...given.pockets.map((pocket) => inCore(given, pocketCutter(pocket, given.coreDepth))),
+    ...given.drilled.map((bore) => inCore(given, drilledCutter(bore))),
+  ];
   const piece = carvedPiece(given);
   const front = coreFront(given, across);
   return {
@@ -135,14 +146,32 @@ function channel({ path, depth }: NeckSolidInput["channels"][number]): Solid {
   return { kind: "extrude", outlines: [{ outer: path, holes: [] }], base: -depth, height: depth + clear };
 }
 
+/** A cutter given in the core's own frame. */
+function inCore({ core }: NeckSolidInput, solid: Solid): Solid {
+  return { kind: "place", solid, frame: coreAxes(core) };
+}
+
+/** Axes square to a direction, with w along it: as an input it was rounded, so that it is made a unit again. */
+function axesAlong(direction: Vec3): Pick<Frame, "u" | "v" | "w"> {
+  const w = unit(direction);
+  const aside = Math.abs(w.y) < 0.9 ? { x: 0, y: 1, z: 0 } : { x: 0, y: 0, z: 1 };
+  const u = unit(cross(aside, w));
+  return { u, v: cross(w, u), w };
+}
+
+function unit(v: Vec3): Vec3 {
+  const length = Math.sqrt(dot(v, v));
+  return { x: v.x / length, y: v.y / length, z: v.z / length };
+}
+
 /** The cutter of a hole, from its bottom to over the face. */
 function hole({ at, out, diameter, bottom, depth }: Hole): Solid {
   const grows = (diameter - bottom) / depth;
-  const axes = { u: { x: out.z, y: 0, z: -out.x }, v: { x: 0, y: 1, z: 0 }, w: out };
+  const axes = axesAlong(out);
   const round = (over: number): Section => ({
     ...{ kind: "path", path: circle({ x: 0, y: 0 }, (diameter + over * grows) / 2) },
     frame: {
-      origin: { x: at.x + over * out.x, y: at.y + over * out.y, z: at.z + over * out.z },
+      origin: { x: at.x + over * axes.w.x, y: at.y + over * axes.w.y, z: at.z + over * axes.w.z },
       ...axes,
     },
   });

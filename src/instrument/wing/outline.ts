@@ -15,6 +15,8 @@ export type WingOutline =
   | {
       readonly kind: "ok";
       readonly path: Path;
+      /** The edge of the design that each segment of the path belongs to. */
+      readonly edges: readonly string[];
       readonly over: Path;
       readonly joint: FramePoint;
       readonly beside: { readonly head: FramePoint; readonly tail: FramePoint };
@@ -23,7 +25,7 @@ export type WingOutline =
   | Exclude<Ring, { readonly kind: "ok" }>;
 
 /** The ring of the design's edges, with its joined one laid along the joint line. */
-export const wingOutline = step("wing.outline", 1, ({ face, mitre, past }: WingOutlineInput): WingOutline => {
+export const wingOutline = step("wing.outline", 2, ({ face, mitre, past }: WingOutlineInput): WingOutline => {
   const [first, ...others] = face.edges;
   const last = others.at(-1);
   const straight = first?.joined != null && first.to != null && first.through.length === 0;
@@ -34,7 +36,8 @@ export const wingOutline = step("wing.outline", 1, ({ face, mitre, past }: WingO
   const joint: FramePoint = [along, -along * Math.tan((mitre * Math.PI) / 180)];
   const ring = ringOf({ ...face, edges: [{ ...first, to: joint }, ...others] }, {});
   if (ring.kind !== "ok") return ring;
-  return { kind: "ok", path: ring.path, joint, over: ledOn(ring.path, past), beside: besideOf(ring.path) };
+  const { path, edges } = ring;
+  return { kind: "ok", path, edges, joint, over: ledOn(path, past), beside: besideOf(path) };
 });
 
 function besideOf({ points }: Path): { head: FramePoint; tail: FramePoint } {

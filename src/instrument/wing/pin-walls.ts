@@ -8,7 +8,10 @@ import { sign } from "./frame.ts";
 import type { WingJoint } from "./joint.ts";
 import { placeOfWing, type WingPlaceInput } from "./place.ts";
 
-/** A wing's pins in its outline and in the core, mm; `coreWidth` is the core's least over the joint, which the other wing's pins stand in too. */
+/**
+ * A wing's pins in its outline and in the core, mm. `path` is the outline led on past the joint, since a joint face that leans the other way
+ * lies outside the front's own joint line at the back; `coreWidth` is the core's least over the joint, which the other wing's pins stand in too.
+ */
 export type WingPinWallsInput = {
   readonly place: WingPlaceInput;
   readonly path: Path;
@@ -25,7 +28,7 @@ const looks = 8;
  * The wood left round the holes of a wing's pins: to front and back of wing and core, to what is cut of the wing's outline, to each
  * other, and from the core's middle, which belongs to the other wing's pins beyond.
  */
-export const wingPinWalls = step("wing.pin-walls", 1, (given: WingPinWallsInput): readonly Wall[] => {
+export const wingPinWalls = step("wing.pin-walls", 2, (given: WingPinWallsInput): readonly Wall[] => {
   const { pins, pin, coreWidth, wall } = given;
   const own = (name: string) => `wing.${given.place.side}.${name}`;
   const named = (id: string) => `pin ${id} of the ${given.place.side} wing`;

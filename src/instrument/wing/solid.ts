@@ -9,6 +9,7 @@ import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
 import { coreAxes } from "../core/from-core.ts";
 import { easedEdge } from "../eased-edge.ts";
+import { lessSunken, type Sunken } from "../sunken.ts";
 import type { WingJoint } from "./joint.ts";
 import { placeOfWing, type WingPlace, type WingPlaceInput } from "./place.ts";
 
@@ -22,13 +23,14 @@ export type WingSolidInput = {
   readonly pins: readonly Pick<WingJoint["pins"][number], "at">[];
   readonly pin: { readonly diameter: number; readonly depth: number };
   readonly reach: number;
+  readonly sunken: Sunken;
 };
 
 /** How far outside the joint face a pin's cutter begins, mm. */
 const clear = 1;
 
-/** The finished wing as it stands on the instrument: its outline raised, its edges eased, cut off at the joint face and bored for the pins. */
-export const wingSolid = step("wing.solid", 1, (given: WingSolidInput): Solid => {
+/** The finished wing as it stands on the instrument: its outline raised, its edges eased, cut off at the joint face and bored for the pins, less what is sunk into it. */
+export const wingSolid = step("wing.solid", 2, (given: WingSolidInput): Solid => {
   const place = placeOfWing(given.place);
   return {
     kind: "place",
@@ -67,7 +69,7 @@ function flatWing(given: WingSolidInput, place: WingPlace): Solid {
     frame: face,
   };
   // A hole begins outside the joint face: cutter and face in one plane may leave a skin between them.
-  return pins.reduce<Solid>(
+  const bored = pins.reduce<Solid>(
     (wing, { at }) => {
       const middle = own(between(place.frame.origin, at));
       const outside = {
@@ -79,4 +81,5 @@ function flatWing(given: WingSolidInput, place: WingPlace): Solid {
     },
     { kind: "cut", from: raised, by: [core] },
   );
+  return lessSunken(bored, given.sunken, thickness);
 }

@@ -7,6 +7,8 @@ import type { Store } from "../../step/store.ts";
 import type { CoreFrame } from "../core/frame.ts";
 import { coreWidthOf } from "../core/width.ts";
 import type { FinishedTop } from "../eased-top.ts";
+import type { Recesses } from "../recess/recesses.ts";
+import { sunkenOf } from "../sunken.ts";
 import type { Wall } from "../wall.ts";
 import { type WingJoint, wingJoint } from "./joint.ts";
 import { type WingOutline, wingOutline } from "./outline.ts";
@@ -33,23 +35,29 @@ export type Wings = { readonly wings: { readonly [side in Side]: Wing } | null }
 /** How far before the board's end and behind the bridge a wing's edge is asked for, mm: a skewed bow reaches no further. */
 const beside = 15;
 
-/** The getters of the wings: `made` gives the core that they stand on. */
+/** The getters of the wings: `made` gives the core that they stand on and what is sunk into them. */
 export function wingGetters(
   spec: Spec,
   store: Store,
-  made: () => { readonly core: CoreFrame },
+  made: () => { readonly core: CoreFrame } & Pick<Recesses, "sunken">,
 ): { readonly [key in keyof Wings]: () => Wings[key] } {
   return {
     wings: () => {
       const { wings } = spec;
       if (wings === null) return null;
-      const [bass, treble] = sides.map((side) => wingOf(side, wings[side], spec, store, made().core));
+      const [bass, treble] = sides.map((side) => wingOf(side, wings[side], spec, store, made));
       return { bass: bass!, treble: treble! };
     },
   };
 }
 
-function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: CoreFrame): Wing {
+function wingOf(
+  side: Side,
+  wing: SpecWing,
+  spec: Spec,
+  store: Store,
+  rests: () => { readonly core: CoreFrame } & Pick<Recesses, "sunken">,
+): Wing {
   const of = (id: string) => dimensionOf(spec, id);
   const own = (name: string) => of(`wing.${side}.${name}`);
   const thickness = own("thickness");
@@ -62,7 +70,7 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
   const place = {
     ...{ side, start: own("start"), drop: own("drop") },
     angles: { splay: own("splay"), cant: own("cant"), rake: own("rake") },
-    core: { ...core, ...coreWidthOf(of) },
+    core: { ...rests().core, ...coreWidthOf(of) },
   };
   const made: Wing = lazy<Wing>({
     place: () => store.answer(wingPlace, place).value,
@@ -77,7 +85,7 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
       }).value,
     pinWalls: () =>
       store.answer(wingPinWalls, {
-        ...{ place, path: outlined().path, pins: made.joint.pins, pin, wall: own("pin.wall") },
+        ...{ place, path: outlined().over, pins: made.joint.pins, pin, wall: own("pin.wall") },
         // Where the core is narrowest: at the joint's head end, or its tail end if it tapers the other way.
         coreWidth: 2 * Math.min(Math.abs(made.place.frame.origin.y), Math.abs(tailOf(made.joint).y)),
       }).value,
@@ -89,6 +97,7 @@ function wingOf(side: Side, wing: SpecWing, spec: Spec, store: Store, core: Core
     solidInput: () => ({
       ...{ place, over: outlined().over, thickness, arris: own("arris"), profile: wing.profile },
       ...{ pins: made.joint.pins.map(({ at }) => ({ at })), pin, reach: 2 * (own("length") + own("width")) },
+      sunken: sunkenOf(rests().sunken[`wing-${side}`]),
     }),
     solid: () => store.answer(wingSolid, made.solidInput).value,
   });

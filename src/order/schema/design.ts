@@ -8,7 +8,9 @@ import { face } from "./face.ts";
 import { body, dots, foot, frets, inlays, wings } from "./features.ts";
 import { hardware } from "./hardware.ts";
 import { quantity } from "./quantity.ts";
+import { recesses } from "./recesses.ts";
 import { record } from "./record.ts";
+import { rests } from "./rests.ts";
 import { line, oneOf, stringName, word } from "./word.ts";
 
 const dimensions = record(
@@ -50,6 +52,7 @@ export const designFile = record({
     rod: madeOf("reinforcing rods"),
     wings: madeOf("wings").optional(),
     body: madeOf("body").optional(),
+    cover: madeOf("covers over recesses").optional(),
   }),
   hardware: hardware.optional(),
   stations: record({
@@ -74,6 +77,8 @@ export const designFile = record({
   tailpiece: record({ face }),
   wings: wings.optional(),
   body: body.optional(),
+  recesses: recesses.optional(),
+  rests: rests.optional(),
 });
 
 /** A design as it is written. */

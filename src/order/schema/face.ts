@@ -22,6 +22,7 @@ export const edge = record({
       record({ joined: word("the part that it is joined to") }),
     ])
     .optional(),
+  finish: oneOf(["hand"], "what a cutter can't bring out of this edge is finished by hand").optional(),
 }).superRefine((edge, context) => {
   const message = "either to or follows; through only beside to";
   if (

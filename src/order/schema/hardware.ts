@@ -10,9 +10,10 @@ export const hardware = z
   .array(
     record({
       id: word("what it is"),
-      mass: quantity("mass", "of one").refine((value) => value > 0 && value <= 5000, {
-        error: "more than 0 g, up to 5 kg",
-      }),
+      item: word("an item of hardware.yaml, which says its mass").optional(),
+      mass: quantity("mass", "of one that hardware.yaml doesn't know")
+        .refine((value) => value > 0 && value <= 5000, { error: "more than 0 g, up to 5 kg" })
+        .optional(),
       at: z
         .union(
           [
@@ -28,6 +29,10 @@ export const hardware = z
           description:
             "tuners (one at each on the head), exits (one at each string's exit from the tailpiece), bridge (where it stands), or a place from the nut, to the treble side and out of z = 0",
         }),
+    }).superRefine(({ item, mass }, context) => {
+      if ((item === undefined) !== (mass === undefined)) return;
+      const message = "either an item of hardware.yaml or a mass";
+      context.addIssue({ code: "custom", input: item, message, params: { code: "type", allowed: message } });
     }),
     { error: "a list of what is screwed on" },
   )

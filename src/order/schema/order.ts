@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { catalogue } from "../catalogue.ts";
+import { namedFixtures } from "./fixtures.ts";
 import { quantity, wholeNumber, writtenQuantity } from "./quantity.ts";
 import { record } from "./record.ts";
 import { ownString } from "./strings.ts";
@@ -45,6 +46,7 @@ export const orderFile = record({
     })
     .optional()
     .meta({ description: "any settable dimension, in place of the design's own" }),
+  fixtures: namedFixtures.optional(),
   overrule: z
     .array(
       record({

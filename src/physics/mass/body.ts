@@ -12,15 +12,16 @@ import type { EdgeProfile } from "../../order/spec.ts";
 import { step } from "../../step/step.ts";
 import { type EasedLevel, easedLevels } from "./eased-levels.ts";
 import { type Measured, measuredOf, placed, together } from "./moments.ts";
+import { sunkenMoments } from "./sunken.ts";
 
 /** How near chords lie to an outline's arcs, mm; they enclose the arcs' own area. */
 const chord = 0.02;
 
 /**
  * A finished body's volume and middle, integrated over level cuts: at each the outline moved inward by what its eased edges lack there, less the
- * core's room as far as that reaches into it. The room leaves the body by its square head end alone, so that end cuts it off.
+ * core's room as far as that reaches into it, and less what is sunk into it. The room leaves the body by its square head end alone, so that end cuts it off.
  */
-export const bodyMeasured = step("mass.body", 1, (given: BodySolidInput): Measured => {
+export const bodyMeasured = step("mass.body", 2, (given: BodySolidInput): Measured => {
   const ring = counterClockwise(facet(given.path, facetCounts(given.path, chord)));
   const room = counterClockwise(facet(given.recess.path, facetCounts(given.recess.path, chord)));
   const plates = easedLevels(given).map((level) => insetMoments(ring, level));
@@ -31,8 +32,9 @@ export const bodyMeasured = step("mass.body", 1, (given: BodySolidInput): Measur
   const taken = levels.map(({ x: w, weight }) => {
     return momentsOf(from(room, head + inwardAt(given, w)), { w, weight });
   });
+  const sunk = sunkenMoments(given.sunken, given.thickness);
   const lowered: Frame = { ...upright, origin: { x: 0, y: 0, z: -given.drop } };
-  return placed(coreAxes(given.core), placed(lowered, measuredOf(together(plates, taken))));
+  return placed(coreAxes(given.core), placed(lowered, measuredOf(together(plates, [...taken, ...sunk]))));
 });
 
 /** How far the eased edges lack inward of the outline at a height over the front. */

@@ -5,15 +5,19 @@ import type { Instrument } from "../../instrument/instrument.ts";
 import { dimensionOf, type Spec, type SpecHardware } from "../../order/spec.ts";
 import type { Piece } from "./piece.ts";
 
-/** What the design screws on, each piece at one place: a tuner in the middle of the head's thickness, what is under the bridge on the core's front. */
+/** What the design screws on, each piece at one place: a tuner in the middle of the head's thickness, what is under the bridge on the core's front; and what lies in its recesses. */
 export function hardwarePieces(spec: Spec, instrument: Instrument): Piece[] {
-  return spec.hardware.flatMap(({ id, mass, at }) => {
+  const held = instrument.held.map(({ id, mass, at }): Piece => {
+    return { name: `recess-${id}`, kind: "hardware", mass, centre: at };
+  });
+  const screwed = spec.hardware.flatMap(({ id, mass, at }) => {
     const places = placesOf(at, spec, instrument);
     return places.map((centre, i): Piece => {
       const name = places.length === 1 ? id : `${id}-${spec.strings[i]!.name}`;
       return { name, kind: "hardware", mass, centre };
     });
   });
+  return [...screwed, ...held];
 }
 
 function placesOf(at: SpecHardware["at"], spec: Spec, instrument: Instrument): Vec3[] {

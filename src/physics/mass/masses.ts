@@ -1,10 +1,12 @@
 import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import type { Instrument } from "../../instrument/instrument.ts";
+import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import { bodyMeasured } from "./body.ts";
 import { bridgeMeasured } from "./bridge.ts";
+import { coverMeasured } from "./cover.ts";
 import { boardMeasured } from "./fingerboard.ts";
 import { hardwarePieces } from "./hardware.ts";
 import type { Measured } from "./moments.ts";
@@ -22,6 +24,9 @@ export type Weighed = Measured & { readonly name: string; readonly wood: string;
 export type Masses = {
   /** Every part that is made of wood or the like, and the rods, as finished. */
   readonly parts: readonly Weighed[];
+  readonly strings: readonly Piece[];
+  /** What is screwed on. */
+  readonly hardware: readonly Piece[];
   /** The parts, the strings, and what is screwed on. */
   readonly pieces: readonly Piece[];
   readonly whole: Pick<Piece, "mass" | "centre">;
@@ -36,10 +41,12 @@ export type WoodsTaken = { readonly neck: string; readonly fingerboard: string }
 export function masses(spec: Spec, instrument: Instrument, store: Store, taken: () => WoodsTaken): Masses {
   const own: Masses = lazy<Masses>({
     parts: () => weighed(spec, instrument, store, taken()),
+    strings: () => stringPieces(spec, instrument),
+    hardware: () => hardwarePieces(spec, instrument),
     pieces: () => [
       ...own.parts.map(({ name, mass, centre }): Piece => ({ name, kind: "part", mass, centre })),
-      ...stringPieces(spec, instrument),
-      ...hardwarePieces(spec, instrument),
+      ...own.strings,
+      ...own.hardware,
     ],
     whole: () => wholeOf(own.pieces),
     moment: () => momentAbout(dimensionOf(spec, "hold.x"), own.whole),
@@ -47,27 +54,43 @@ export function masses(spec: Spec, instrument: Instrument, store: Store, taken: 
   return own;
 }
 
+/** Every part, each measured when its own numbers are asked for. */
 function weighed(spec: Spec, instrument: Instrument, store: Store, taken: WoodsTaken): Weighed[] {
-  const { bridge, nut, tailpiece, rod, wings, body } = spec.partWoods;
-  const of = (name: string, wood: string, measured: Measured): Weighed => {
-    return { name, wood, ...measured, mass: measured.volume * densityOf(spec, wood) * 1e-6 };
+  const { bridge, nut, tailpiece, rod, wings, body, cover } = spec.partWoods;
+  const of = (name: string, wood: string, measured: () => Measured): Weighed => {
+    const own: Weighed = lazy<Weighed>({
+      ...{ name: () => name, wood: () => wood },
+      ...{ volume: () => measured().volume, centre: () => measured().centre },
+      mass: () => own.volume * densityOf(spec, wood) * 1e-6,
+    });
+    return own;
   };
-  const neck = store.answer(neckMeasured, instrument.neckSolidInput).value;
-  const sides = instrument.wings === null ? [] : (["bass", "treble"] as const);
+  const neck = () => store.answer(neckMeasured, instrument.neckSolidInput).value;
+  const side = (which: Side) => () => store.answer(wingMeasured, instrument.wings![which].solidInput).value;
   return [
-    of("neck", taken.neck, neck.neck),
-    of("fingerboard", taken.fingerboard, store.answer(boardMeasured, boardInput(spec, instrument)).value),
-    of("bridge", bridge, store.answer(bridgeMeasured, instrument.bridgeSolidInput).value),
-    of("nut", nut, store.answer(nutMeasured, instrument.nutSolidInput).value),
-    of("tailpiece", tailpiece, store.answer(tailpieceMeasured, instrument.tailpieceSolidInput).value),
-    ...sides.map((side) => {
-      const measured = store.answer(wingMeasured, instrument.wings![side].solidInput).value;
-      return of(`wing-${side}`, wings ?? taken.neck, measured);
-    }),
+    of("neck", taken.neck, () => neck().neck),
+    of(
+      "fingerboard",
+      taken.fingerboard,
+      () => store.answer(boardMeasured, boardInput(spec, instrument)).value,
+    ),
+    of("bridge", bridge, () => store.answer(bridgeMeasured, instrument.bridgeSolidInput).value),
+    of("nut", nut, () => store.answer(nutMeasured, instrument.nutSolidInput).value),
+    of("tailpiece", tailpiece, () => store.answer(tailpieceMeasured, instrument.tailpieceSolidInput).value),
+    ...(instrument.wings === null
+      ? []
+      : sides.map((which) => of(`wing-${which}`, wings ?? taken.neck, side(which)))),
     ...(instrument.body === null
       ? []
-      : [of("body", body ?? taken.neck, store.answer(bodyMeasured, instrument.body.solidInput).value)]),
-    ...(neck.rods === null ? [] : [of("rods", rod, neck.rods)]),
+      : [
+          of("body", body ?? taken.neck, () => store.answer(bodyMeasured, instrument.body!.solidInput).value),
+        ]),
+    ...spec.recesses.flatMap(({ id, cover: covered }) => {
+      const input = () => instrument.covers.find(({ recess }) => recess.id === id)!.input;
+      const measured = () => store.answer(coverMeasured, input()).value;
+      return covered ? [of(`cover-${id}`, cover ?? tailpiece, measured)] : [];
+    }),
+    ...(dimensionOf(spec, "rod.count") > 0 ? [of("rods", rod, () => neck().rods!)] : []),
   ];
 }
 

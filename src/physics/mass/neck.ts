@@ -5,12 +5,14 @@ import { type Segment, segmentsOf } from "../../geometry/segment.ts";
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
 import { stretches } from "../../geometry/stretches.ts";
 import { type CoreFrame, frontAt } from "../../instrument/core/frame.ts";
+import { coreAxes } from "../../instrument/core/from-core.ts";
 import { profileOf } from "../../instrument/neck/profile.ts";
 import { type SectionForm, trebleSide } from "../../instrument/neck/section.ts";
 import type { NeckSolidInput } from "../../instrument/neck/solid.ts";
 import { step } from "../../step/step.ts";
-import { type Measured, measuredOf, together } from "./moments.ts";
+import { type Measured, measuredOf, momentsAt, placed, together } from "./moments.ts";
 import { channelMoments, holeMoments } from "./neck-cuts.ts";
+import { sunkenMoments } from "./sunken.ts";
 
 /** A finished neck, and what its rods' channels hold, which is filled again; nothing where it has none. */
 export type NeckMeasured = { readonly neck: Measured; readonly rods: Measured | null };
@@ -20,10 +22,10 @@ type Section = { readonly area: number; readonly y: number; readonly z: number }
 
 /**
  * A finished neck's volume and middle, integrated along x over its sections: head and core are as wide as the plan and as deep as the side; between them the
- * section's own outline, less what the core's front cuts off it. Less channels and holes.
+ * section's own outline, less what the core's front cuts off it. Less channels, holes and pockets.
  */
-export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMeasured => {
-  const { profile, stations, core, holes, channels } = given;
+export const neckMeasured = step("mass.neck", 2, (given: NeckSolidInput): NeckMeasured => {
+  const { profile, stations, core, holes, channels, coreDepth } = given;
   const [plan, side] = [segmentsOf(profile.plan), segmentsOf(profile.side)].map(spans);
   const vertices = [...profile.plan.points, ...profile.side.points].map(({ x }) => x);
   const box = (x: number): Section => {
@@ -56,8 +58,12 @@ export const neckMeasured = step("mass.neck", 1, (given: NeckSolidInput): NeckMe
   ];
   const sunk = channels.map((channel) => channelMoments(profile, core, channel));
   const bored = holes.map((hole) => holeMoments(profile.side, hole));
+  const routed = sunkenMoments(given, coreDepth).map((taken) => {
+    const { volume, centre } = placed(coreAxes(core), measuredOf(taken));
+    return momentsAt(volume, centre);
+  });
   return {
-    neck: measuredOf(together(whole, [...sunk, ...bored])),
+    neck: measuredOf(together(whole, [...sunk, ...bored, ...routed])),
     rods: sunk.length === 0 ? null : measuredOf(together(sunk)),
   };
 });

@@ -17,7 +17,7 @@ export function wholeOf(pieces: readonly Piece[]): Pick<Piece, "mass" | "centre"
 }
 
 /** The acceleration of a fall, m/s² (standard gravity, by definition). */
-const gravity = 9.80665;
+export const gravity = 9.80665;
 
 /**
  * What the weight turns about a place so far from the nut, N mm, positive toward the head: m g d, d the way along x from the middle of the mass to the

@@ -13,6 +13,7 @@ import type { WingSolidInput } from "../../instrument/wing/solid.ts";
 import { step } from "../../step/step.ts";
 import { type EasedLevel, easedLevels } from "./eased-levels.ts";
 import { type Measured, measuredOf, momentsAt, placed, together } from "./moments.ts";
+import { sunkenMoments } from "./sunken.ts";
 
 /** How near chords lie to an outline's arcs, mm; they enclose the arcs' own area. */
 const chord = 0.1;
@@ -20,9 +21,9 @@ const chord = 0.1;
 /**
  * A finished wing's volume and middle, integrated over level cuts: at each the outline moved inward by what its eased edges lack there, and cut
  * off at the joint face. Between the eased edges a cut's area is quadratic in its height, and the rule exact. Less the pins' holes, which are cylinders
- * square to the joint face. Moving the edges inward is Pappus's rule with its corners: it is exact where they are mitred. Where edges leave no room to be eased, which no solid can be made of, they count as square.
+ * square to the joint face, and what is sunk into it. Moving the edges inward is Pappus's rule with its corners: it is exact where they are mitred. Where edges leave no room to be eased, which no solid can be made of, they count as square.
  */
-export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measured => {
+export const wingMeasured = step("mass.wing", 2, (given: WingSolidInput): Measured => {
   const { frame, joint } = placeOfWing(given.place);
   const own: Vec3 = {
     x: dot(joint.normal, frame.u),
@@ -40,7 +41,8 @@ export const wingMeasured = step("mass.wing", 1, (given: WingSolidInput): Measur
     return found;
   };
   const cuts = easedLevels(given).map((level) => levelMoments(insetBy(level.inward), own, level));
-  const whole = placed(frame, measuredOf(together(cuts)));
+  const taken = sunkenMoments(given.sunken, given.thickness);
+  const whole = placed(frame, measuredOf(together(cuts, taken)));
   const { diameter, depth } = given.pin;
   const pins = given.pins.map(({ at }) => {
     const middle = (axis: "x" | "y" | "z") => at[axis] + (joint.normal[axis] * depth) / 2;

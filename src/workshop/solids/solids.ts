@@ -1,6 +1,7 @@
 import type { Model } from "../model.ts";
 import { bodySolidFile } from "./body-solid.ts";
 import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
+import { coverSolidFiles } from "./cover-solids.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
 import { neckSolidFile } from "./neck-solid.ts";
@@ -12,6 +13,7 @@ const makers: readonly SolidFiles[] = [
   ...[neckSolidFile, fingerboardSolidFile, bridgeAndNutFiles, tailpieceSolidFile],
   wingSolidFiles,
   bodySolidFile,
+  coverSolidFiles,
   gaugeFiles,
 ];
 

@@ -1,0 +1,26 @@
+import { wingFixtures } from "../../order/fixture-names.ts";
+import type { Check } from "../check.ts";
+import { cutterFeed, cutterLarge, cutterShort, guideLarge } from "./cutter.ts";
+import { feedClimb } from "./feed-climb.ts";
+import { type FixtureRule, fixtureCheck } from "./fixture-check.ts";
+import { fixtureStock, grainAgainst } from "./fixture-stock.ts";
+import { guideBearing } from "./guide-bearing.ts";
+import { clampSwept, handNear, holdNone, metal } from "./kept.ts";
+import { missingRules } from "./missing.ts";
+import { removal } from "./removal.ts";
+import { runInMissing } from "./run-in.ts";
+import { rimSpeedRule, speedMark } from "./speed.ts";
+import { edgeNone, virtualCutRule } from "./virtual-cut.ts";
+
+/** What every fixture with a guided edge is tried by. */
+export const fixtureRules: readonly FixtureRule[] = [
+  ...missingRules,
+  ...[cutterShort, cutterLarge, cutterFeed, guideLarge, guideBearing, speedMark, rimSpeedRule, removal],
+  ...[edgeNone, virtualCutRule, feedClimb, runInMissing, clampSwept, metal, handNear, holdNone],
+  ...[fixtureStock, grainAgainst],
+];
+
+/** Every rule for every fixture. */
+export const guidedChecks: readonly Check[] = Object.values(wingFixtures).flatMap((file) =>
+  fixtureRules.map((rule) => fixtureCheck(rule, file, ({ wings }) => wings !== null)),
+);

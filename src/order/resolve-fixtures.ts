@@ -1,0 +1,41 @@
+import { fixtureNames } from "./fixture-names.ts";
+import { didYouMean } from "./nearest.ts";
+import { type Checked, type Problem, quoted } from "./problem.ts";
+import type { ReadFile } from "./read.ts";
+import type { OrderFile } from "./schema/order.ts";
+import type { Shop } from "./shop.ts";
+import type { Spec } from "./spec.ts";
+
+/**
+ * What an order names for its fixtures. A fixture that its build doesn't have, or a machine, a cutter or a guide that the shop doesn't
+ * own, is a problem at its place; whether they go together is for whoever chooses.
+ */
+export function resolveFixtures(
+  { data, written }: ReadFile<OrderFile>,
+  build: Spec["build"],
+  shop: Shop,
+): Checked<Spec["fixtures"]> {
+  const problems: Problem[] = [];
+  const unknown = (path: readonly PropertyKey[], onKey: boolean, found: string, known: readonly string[]) => {
+    const position = onKey ? written.atKey(path.slice(0, -1), String(path.at(-1))) : written.at(path);
+    const hint = didYouMean(found, known, "remove it");
+    problems.push({
+      ...{ code: "unknown-name", position, name: path.map(String).join("."), found: quoted(found) },
+      ...{ allowed: known.length > 0 ? known.join(", ") : "none: this design has no fixtures", hint },
+    });
+  };
+  const names = fixtureNames(build);
+  const owned = { machine: shop.machines, cutter: shop.cutters, guide: shop.guides } as const;
+  const fixtures = Object.entries(data.fixtures ?? {}).map(([name, named]) => {
+    if (!names.includes(name)) unknown(["fixtures", name], true, name, names);
+    for (const [what, list] of Object.entries(owned)) {
+      const asked = named[what as keyof typeof owned];
+      const known = list.map(({ id }) => id);
+      if (asked !== undefined && !known.includes(asked))
+        unknown(["fixtures", name, what], false, asked, known);
+    }
+    const { machine = null, cutter = null, guide = null } = named;
+    return [name, { machine, cutter, guide }] as const;
+  });
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: Object.fromEntries(fixtures) };
+}

@@ -1,0 +1,51 @@
+import type { Kernel } from "../geometry/kernel.ts";
+import { mesh } from "../geometry/solid/mesh.ts";
+import type { TriangleMesh } from "../geometry/solid/triangle-mesh.ts";
+import type { Store } from "../step/store.ts";
+import type { MeshedPart } from "../workshop/assembly/assembled.ts";
+import { assembledParts } from "../workshop/assembly/parts.ts";
+import type { Model } from "../workshop/model.ts";
+import type { SolidFile } from "../workshop/solids/solid-file.ts";
+
+/** How far the meshes of a pack may stray from their solids, mm: a third of what a careful hand holds. */
+const chord = 0.03;
+
+/** Meshes solid files, each once however often it is asked for; one that has no mesh is the program's fault. */
+export function meshedOnce(kernel: Kernel, store: Store): (file: SolidFile) => TriangleMesh {
+  const made = new Map<string, TriangleMesh>();
+  return ({ name, key, solid }) => {
+    const known = made.get(key);
+    if (known !== undefined) return known;
+    const outcome = mesh(kernel, solid(store), chord);
+    if (outcome.kind !== "ok") {
+      const why = outcome.kind === "empty" ? "nothing is left of it" : `${outcome.problem} at ${outcome.at}`;
+      throw new Error(`${name} can't be made a mesh: ${why}`);
+    }
+    made.set(key, outcome.mesh);
+    return outcome.mesh;
+  };
+}
+
+/** The solid files of a model's parts, as they make up the assembled instrument. */
+export function assembledFiles(model: Model): readonly SolidFile[] {
+  return assembledParts.flatMap((make) => make(model));
+}
+
+/** The meshes of a model's parts, right-handed: of a left-hand order the files' own, turned back. */
+export function assembledMeshes(
+  model: Model,
+  meshOf: (file: SolidFile) => TriangleMesh,
+): readonly MeshedPart[] {
+  return assembledFiles(model).map((file) => {
+    const mesh = meshOf(file);
+    return { name: file.name, mesh: model.spec.hand === "left" ? turnedBack(mesh) : mesh };
+  });
+}
+
+/** A mesh with y turned round, its triangles still counter-clockwise from outside. */
+function turnedBack({ positions, triangles }: TriangleMesh): TriangleMesh {
+  return {
+    positions: Float32Array.from(positions, (value, i) => (i % 3 === 1 ? -value : value)),
+    triangles: triangles.map((_, i) => triangles[i - (i % 3) + [0, 2, 1][i % 3]!]!),
+  };
+}

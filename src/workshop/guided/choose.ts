@@ -1,0 +1,112 @@
+import { step } from "../../step/step.ts";
+import { candidates, type GuidedShop, guidesFor, machinesOf } from "./candidates.ts";
+import type { Fault } from "./fault.ts";
+import type { CutWanted, GuidedMachine, SetUp } from "./set-up.ts";
+import { setUpFaults } from "./set-up-faults.ts";
+import { whyNot, whyThis } from "./why-chosen.ts";
+
+/** A cut and the shop that it is made in. */
+export type ChooseInput = { readonly wanted: CutWanted; readonly shop: GuidedShop };
+
+/** Why something was taken, or why something else wasn't, in one sentence; by the shop's name for it. */
+export type Reason = { readonly id: string; readonly why: string };
+
+/**
+ * What a cut is made with. `ok`: nothing is wrong with it. `refused`: it is the best that there is, and `faults` says what is wrong.
+ * `none`: there is no machine, no cutter on it or no guide for it at all, or what the order names don't go together.
+ */
+export type Chosen =
+  | {
+      readonly kind: "ok" | "refused";
+      readonly setUp: SetUp;
+      readonly faults: readonly Fault[];
+      readonly because: readonly Reason[];
+      readonly others: readonly Reason[];
+    }
+  | { readonly kind: "none"; readonly faults: readonly [Fault] };
+
+/** A machine, a cutter and guides for a cut, with the reasons; the order's own names go before any choice. */
+export function choose({ wanted, shop }: ChooseInput): Chosen {
+  const judged = candidates(shop, wanted)
+    .map((setUp) => ({ setUp, faults: setUpFaults(setUp, wanted, shop.cutters) }))
+    .sort(
+      (a, b) =>
+        a.faults.length - b.faults.length || missBy(a.faults) - missBy(b.faults) || compare(a.setUp, b.setUp),
+    );
+  const best = judged[0];
+  if (best === undefined) return { kind: "none", faults: [missing(shop, wanted)] };
+  const { setUp, faults } = best;
+  return {
+    ...{ kind: faults.length === 0 ? "ok" : "refused", setUp, faults },
+    because: whyThis(setUp, wanted),
+    others: whyNot(setUp, judged, wanted, shop),
+  };
+}
+
+/** A machine, a cutter and guides for a cut. */
+export const chosenSetUp = step("guided.set-up", 1, choose);
+
+/**
+ * Which of two as good comes first: a machine whose spindle stays in its place, a first guide beside the final one, an edge
+ * offset least, the larger cutter, the first by name.
+ */
+function compare(a: SetUp, b: SetUp): number {
+  const name = ({ machine, cutter, guide }: SetUp) => `${machine.id} ${cutter.id} ${guide.id}`;
+  return (
+    rank(a.machine) - rank(b.machine) ||
+    Number(a.first === null) - Number(b.first === null) ||
+    Math.abs(a.offset) - Math.abs(b.offset) ||
+    b.cutter.diameter - a.cutter.diameter ||
+    (name(a) < name(b) ? -1 : name(a) > name(b) ? 1 : 0)
+  );
+}
+
+/** By how much some faults miss, each as a share of its limit. */
+function missBy(faults: readonly Fault[]): number {
+  return faults.reduce((sum, { found, limit }) => sum + Math.abs(found - limit) / Math.max(limit, 1), 0);
+}
+
+function rank(machine: GuidedMachine): number {
+  if (machine.kind === "shaper") return 0;
+  return { table: 0, overhead: 1, hand: 2 }[machine.mount];
+}
+
+function missing(shop: GuidedShop, { kind, named }: CutWanted): Fault {
+  const fault = (check: Fault["check"], why: string): Fault => ({
+    ...{ check, found: 0, limit: 1, unit: "", why },
+  });
+  const machines = machinesOf(shop, kind).filter(({ id }) => (named.machine ?? id) === id);
+  if (machines.length === 0) {
+    const has = machinesOf(shop, kind).map(({ id }) => id);
+    return fault(
+      "machine.missing",
+      named.machine === null
+        ? `the shop has no ${kind}: add one to its machines`
+        : `the order names ${named.machine}, which is no ${kind} of this shop: name ${has.join(" or ") || "another kind of cut"}`,
+    );
+  }
+  const ids = machines.map(({ id }) => id).join(" or ");
+  const fitting = machines.flatMap((machine) =>
+    shop.cutters.filter(({ fits }) => fits.includes(machine.id)).map((cutter) => ({ machine, cutter })),
+  );
+  const cutters = fitting.filter(({ cutter: { id } }) => (named.cutter ?? id) === id);
+  if (cutters.length === 0) {
+    const has = [...new Set(fitting.map(({ cutter }) => cutter.id))];
+    return fault(
+      "cutter.missing",
+      named.cutter === null
+        ? `the shop has no cutter that fits ${ids}: add one that names it under fits`
+        : `the order names ${named.cutter}, which doesn't fit ${ids}: name ${has.join(" or ") || "a cutter that does"}`,
+    );
+  }
+  const on = [...new Set(cutters.map(({ cutter }) => cutter.id))].join(" or ");
+  const guides = cutters.flatMap(({ machine, cutter }) => guidesFor(shop, machine, cutter));
+  const has = [...new Set(guides.map(({ id }) => id))];
+  const { diameter } = cutters[0]!.cutter;
+  return fault(
+    "guide.missing",
+    named.guide === null
+      ? `no collar, bearing, bush or pin fits ${on} or ${ids}: add one, such as a guide of ${diameter} mm for no offset`
+      : `the order names ${named.guide}, which rides neither with ${on} nor on ${ids}: name ${has.join(" or ") || "a guide that does"}`,
+  );
+}

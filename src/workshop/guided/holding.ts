@@ -1,0 +1,103 @@
+import { circle } from "../../geometry/circle.ts";
+import type { Path } from "../../geometry/path.ts";
+import type { Point } from "../../geometry/point.ts";
+import type { Shop } from "../../order/shop.ts";
+import { step } from "../../step/step.ts";
+import { type BaseFrame, boxOnBase, inBase, onBase } from "./base-frame.ts";
+import { type PlacedClamp, placeClamps } from "./place-clamps.ts";
+
+/**
+ * What a fixture's base has to hold, mm: its frame on the joined edge, how long that is, the finished edges led on at both ends, how far the base
+ * reaches, how far the joint's back arris stands out from the front one toward the base, where the joint's own pins are along it,
+ * the shop's clamps, and how far handholds lie from the joined edge (null where nobody holds the fixture).
+ */
+export type HoldingInput = {
+  readonly frame: BaseFrame;
+  readonly length: number;
+  readonly led: Path;
+  readonly reach: number;
+  readonly back: number;
+  readonly jointPins: readonly number[];
+  readonly clamps: Shop["clamps"];
+  readonly hands: number | null;
+  /** How far a hand-held router's base reaches past the cutter, 0 where nothing slides over the work. */
+  readonly past: number;
+};
+
+/** A round hole of a fixture: its middle, the drill's diameter, mm, and what it is for. */
+export type FixtureHole = { readonly at: Point; readonly diameter: number; readonly what: string };
+
+/**
+ * What holds the work. The batten carries the wing's joint on its face and finds its place by its pins; two index pins of unequal size put it
+ * on the base one way only. `wanted` is how many clamps the length asks for; where fewer fit, `clamps` has those that do.
+ */
+export type Holding = {
+  readonly batten: Path;
+  readonly marks: readonly Path[];
+  readonly clamps: readonly PlacedClamp[];
+  readonly wanted: number;
+  readonly handholds: readonly { readonly at: Point; readonly path: Path }[];
+  readonly holes: readonly FixtureHole[];
+};
+
+/** How near to the cutter's circle anything that holds may come, mm: clamps, screws, pins and stops (G: default, confirm). */
+export const sweptMargin = 6;
+
+/** How deep the batten is, a handhold's radius, the index pins, what is bored for a handhold's bolt and to hang it up, mm. */
+export const holdingSizes = {
+  ...{ batten: 16, hand: 20, pins: [6, 8], bolt: 8.5, hang: 10, rim: 20, spare: 2 },
+} as const;
+
+/** A hold-down about every so many mm, and never fewer than two (S). */
+const holdDownEvery = 300;
+
+/** Places what holds the work, the batten first, then clamps as far apart as they go, then the handholds at the base's far end. */
+export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding => {
+  const { frame, length, reach, back, jointPins, hands } = given;
+  const { batten: deep, pins, spare } = holdingSizes;
+  const [low, high] = [sweptMargin + spare, length - sweptMargin - spare];
+  const battenEnd = back + deep;
+  const pinsAt = [low + 0.2 * (high - low), low + 0.8 * (high - low)];
+  const wanted = Math.max(2, Math.ceil(length / holdDownEvery));
+  const index = pins.map((diameter, i): FixtureHole => {
+    const at = onBase(frame, pinsAt[i]!, back + deep / 2);
+    return { at, diameter, what: `index pin ${diameter}` };
+  });
+  const grips = hands === null ? [] : handholds(given, hands);
+  const bolts = grips.map(({ at }): FixtureHole => ({ at, diameter: holdingSizes.bolt, what: "handhold" }));
+  const hang = onBase(frame, middleOf(given), reach - holdingSizes.rim);
+  return {
+    batten: boxOnBase(frame, low, back, high, battenEnd),
+    marks: jointPins
+      .filter((s) => s > low && s < high)
+      .map((s) => ({
+        closed: false,
+        points: [onBase(frame, s, back), onBase(frame, s, battenEnd)].map((at) => ({ ...at, bulge: 0 })),
+      })),
+    ...{ clamps: placeClamps(given, battenEnd, wanted), wanted, handholds: grips },
+    holes: [...index, ...bolts, { at: hang, diameter: holdingSizes.hang, what: "hang hole" }],
+  };
+});
+
+/** How wide the base is where the run-in and the run-out end, as places along the frame. */
+function widthOf({ frame, led }: HoldingInput): readonly [low: number, high: number] {
+  const ends = [led.points[0]!, led.points.at(-1)!].map((end) => inBase(frame, end).s);
+  return [Math.min(...ends), Math.max(...ends)];
+}
+
+function middleOf(given: HoldingInput): number {
+  const [low, high] = widthOf(given);
+  return (low + high) / 2;
+}
+
+/** Two handholds side by side, or one in the middle of a narrow base. */
+function handholds(given: HoldingInput, h: number): Holding["handholds"] {
+  const [low, high] = widthOf(given);
+  const { hand, rim } = holdingSizes;
+  const apart = (high - low) / 2;
+  const places = apart >= 2 * hand + rim ? [low + apart / 2, high - apart / 2] : [middleOf(given)];
+  return places.map((s) => {
+    const at = onBase(given.frame, s, h);
+    return { at, path: circle(at, hand) };
+  });
+}

@@ -1,0 +1,106 @@
+import type { Path } from "../../geometry/path.ts";
+import { distanceTo, pointOn } from "../../geometry/path-measures/segment-places.ts";
+import type { Point } from "../../geometry/point.ts";
+import { type Segment, segmentLength, segmentsOf } from "../../geometry/segment.ts";
+import type { Shop } from "../../order/shop.ts";
+import { type BaseFrame, boxOnBase, onBase } from "./base-frame.ts";
+import { type HoldingInput, sweptMargin } from "./holding.ts";
+
+/** A clamp on a fixture's base: its footprint, its arm with the pad, and where the pad presses; mm. */
+export type PlacedClamp = {
+  readonly id: string;
+  readonly base: Path;
+  readonly arm: Path;
+  readonly pad: Point;
+};
+
+type Clamp = Shop["clamps"][number];
+
+/** How far apart places are tried, how closely an outline is looked at, and the room kept behind the batten and between two clamps, mm. */
+const grid = 10;
+const looks = 5;
+const room = 4;
+
+/** Half the width of a clamp's arm with its pad, and how far the pad's middle stands inside the work at least, mm (G: default, confirm). */
+const pad = { half: 12, inside: 15 } as const;
+
+/**
+ * Clamps behind the batten with their arms over the work, as far apart as they go, of the first kind that is there often enough and
+ * fits so often; else as many as fit of the kind that fits most often. Each stands square to the joined edge, its pad as far over the work as it
+ * goes; everything of it is farther from the finished edges, and from where they are led on, than the margin: what the cutter
+ * sweeps lies beyond those. A hand-held router's base sweeps more.
+ */
+export function placeClamps(
+  { frame, length, led, clamps, past }: Pick<HoldingInput, "frame" | "length" | "led" | "clamps" | "past">,
+  behind: number,
+  wanted: number,
+): PlacedClamp[] {
+  const edges = segmentsOf(led).filter((segment) => segmentLength(segment) > 0);
+  let most: PlacedClamp[] = [];
+  for (const clamp of clamps) {
+    const ways = places(length).flatMap((s) => {
+      const placed = deepestAt(frame, s, behind + room, clamp, edges, past);
+      return placed === undefined ? [] : [{ s, placed }];
+    });
+    const width = Math.min(...clamp.base);
+    const chosen = spread(
+      ways.map(({ s }) => s),
+      Math.min(wanted, clamp.count),
+      width + room,
+    );
+    const found = chosen.map((s) => ways.find((way) => way.s === s)!.placed);
+    if (found.length > most.length) most = found;
+    if (found.length === wanted) return found;
+  }
+  return most;
+}
+
+function places(length: number): number[] {
+  const count = Math.max(1, Math.floor(length / grid));
+  return Array.from({ length: count }, (_, i) => (length * (i + 0.5)) / count);
+}
+
+/** The clamp at a place with its pad as far over the work as it goes; nothing where it goes nowhere. */
+function deepestAt(
+  frame: BaseFrame,
+  s: number,
+  least: number,
+  { id, base, reach }: Clamp,
+  edges: readonly Segment[],
+  past: number,
+): PlacedClamp | undefined {
+  const half = Math.min(...base) / 2;
+  for (let front = least; front <= reach - pad.inside; front += grid / 2) {
+    const footprint = boxOnBase(frame, s - half, front, s + half, front + Math.max(...base));
+    const over = front - reach;
+    const arm = boxOnBase(frame, s - pad.half, over - pad.half, s + pad.half, front);
+    if (isClear(arm, edges, past) && isClear(footprint, edges, past))
+      return { id, base: footprint, arm, pad: onBase(frame, s, over) };
+  }
+  return undefined;
+}
+
+/** Whether an outline is farther from some edges than the margin everywhere: between two looks it is nearer by half their distance at most. */
+function isClear(outline: Path, edges: readonly Segment[], past: number): boolean {
+  const least = sweptMargin + past + looks / 2;
+  return segmentsOf(outline).every((side) => {
+    const count = Math.ceil(segmentLength(side) / looks);
+    return Array.from({ length: count }, (_, i) => pointOn(side, i / count)).every(
+      (place) => distanceTo(edges, place) >= least,
+    );
+  });
+}
+
+/** Up to so many of some places in order, the outermost first, evenly between them, none nearer to another than `apart`. */
+function spread(all: readonly number[], count: number, apart: number): number[] {
+  if (all.length === 0 || count === 0) return [];
+  const [first, last] = [all[0]!, all.at(-1)!];
+  for (let n = count; n > 1; n--) {
+    const ideal = Array.from({ length: n }, (_, i) => first + ((last - first) * i) / (n - 1));
+    const found = ideal.map((s) =>
+      all.reduce((best, one) => (Math.abs(one - s) < Math.abs(best - s) ? one : best)),
+    );
+    if (found.every((s, i) => i === 0 || s - found[i - 1]! >= apart)) return found;
+  }
+  return [all[Math.floor((all.length - 1) / 2)]!];
+}
