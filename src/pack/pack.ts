@@ -29,7 +29,7 @@ import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
 import { type Held, reportPackFiles } from "./report-pack-files.ts";
-import { sheetPackFile } from "./sheet-pack-file.ts";
+import { sheetPackFiles } from "./sheet-pack-files.ts";
 import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
 
@@ -85,28 +85,30 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   for (const entry of drawn.filter(({ file }) => free(file)))
     made.push(await fullSizePackFile(entry, spec, titleOf(entry, spec, found)));
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
-  made.push(...sheets.map((file) => sheetPackFile(file, model, store, found)));
+  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
   made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
   for (const file of solids.filter(free)) made.push(...solidPackFiles(file, meshOf(file)));
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
-    made.push(...assemblyFiles(model, pieces, meshOf, store, found));
+    made.push(...(await assemblyFiles(model, pieces, meshOf, store, found)));
   return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
 }
 
 /** The assembled instrument as solids, and its sheets. */
-function assemblyFiles(
+async function assemblyFiles(
   model: Model,
   pieces: readonly SolidFile[],
   meshOf: ReturnType<typeof meshedOnce>,
   store: Store,
   found: readonly Finding[],
-): PackFile[] {
+): Promise<PackFile[]> {
   const parts = pieces.map((file) => ({ file, mesh: meshOf(file) }));
   const sheets = assemblySheets(
     model,
     parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
   );
-  return [...assemblyPackFiles(parts), ...sheets.map((file) => sheetPackFile(file, model, store, found))];
+  const files = assemblyPackFiles(parts);
+  for (const file of sheets) files.push(...(await sheetPackFiles(file, model, store, found)));
+  return files;
 }
 
 /** What the checks of the assembled instrument find in the meshes that are written. */
