@@ -148,11 +148,11 @@ export const derived: readonly Derived[] = [
     from: ["wing.SIDE.cant", "wing.SIDE.drop", "body.drop", "core.slope", "bridge.spread"],
   },
   {
-    form: /^(fixture\.wing-(bass|treble)-router\.offset)$/,
+    form: /^fixture\.wing-(bass|treble)-router\.offset$/,
     from: ["the shop's cutters and guides", "the order's fixtures"],
   },
   {
-    form: /^(fixture\.wing-(bass|treble)-router\.against|virtual-cut\.wing-(bass|treble)-router)$/,
+    form: /^virtual-cut\.wing-(bass|treble)-router$/,
     from: ["the shop's machines, cutters and guides", "the wing's outline"],
   },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },

@@ -109,8 +109,8 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const rests = values.ok ? resolveRests(design, values.value) : values;
   const fixtures = resolveFixtures(order, design.data.build, shop.data);
   const paper = resolvePaper(order, shop.data);
-  const followed = values.ok ? [features, recesses, rests] : [];
-  for (const part of [found, frets, values, ...followed, fixtures, paper])
+  const inDesign = values.ok ? [features, recesses, rests] : [];
+  for (const part of [found, frets, values, ...inDesign, fixtures, paper])
     if (!part.ok) problems.push(...part.problems);
   if (problems.length > 0 || !found.ok || !frets.ok || !values.ok || !features.ok || !paper.ok)
     return { ok: false, problems: unique(problems) };

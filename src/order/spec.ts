@@ -218,14 +218,14 @@ export type Spec = {
   /** Where edges and holes stand in the design, by the face's path and their id, and strings where they are asked for, by `strings.NAME`: for whoever finds one at fault. */
   readonly places: { readonly [place: string]: Position };
   readonly shop: Shop;
-  /** What full-size sheets are laid out on. */
-  readonly paper: Paper;
   /** What the order names for its fixtures, by the names of their files; null where the program chooses. */
   readonly fixtures: {
     readonly [file: string]: {
       readonly [what in "machine" | "cutter" | "guide"]: string | null;
     };
   };
+  /** What full-size sheets are laid out on. */
+  readonly paper: Paper;
   readonly overrule: readonly Overrule[];
 };
 

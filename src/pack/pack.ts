@@ -1,7 +1,6 @@
 import { solidChecks, solidFindings } from "../checks/assembly/solid-checks.ts";
 import type { Finding } from "../checks/check.ts";
 import { findings, refuses } from "../checks/checks.ts";
-import type { Flat } from "../drawing/flat/flat.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import { flatFiles, flatsOf } from "../drawing/flat/flats.ts";
 import { coverPart } from "../drawing/flat/recess-flats.ts";
@@ -12,7 +11,6 @@ import { sheetFiles } from "../drawing/sheet/sheets.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
-import { dxfR12Text } from "../files/dxf/write-r12.ts";
 import { svgText } from "../files/svg/write-svg.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Spec } from "../order/spec.ts";
@@ -60,16 +58,14 @@ export type Means = {
  */
 export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
-  const wanted = ({ part }: { part: string }) => only === "all" || only.includes(part);
   const whole = only === "all";
+  const wanted = ({ part }: { part: string }) => whole || only.includes(part);
   const meshOf = meshedOnce(await kernel(), store);
   const found = [
     ...findings(model),
     ...(whole ? await foundInSolids(model, meshOf, kernel, store) : []),
   ].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const flats = flatsOf(spec).filter(wanted);
-  const solids = solidFiles(model).filter(wanted);
-  const pieces = whole ? assembledFiles(model) : [];
+  const [flats, solids] = [flatsOf(spec).filter(wanted), solidFiles(model).filter(wanted)];
   const named = [...flats, ...solids, ...(whole ? [{ name: "assembly" }] : [])];
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
@@ -77,20 +73,47 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
   // A part's outline and its solid may share a name.
   const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
-  const report = reportOf(model, found, parts, {
-    parts: only,
-    notLookedAt: whole ? [] : solidChecks.map(({ id }) => id),
-  });
-  const made = drawn.filter(({ file }) => free(file)).flatMap((entry) => machineFiles(entry, model, found));
-  for (const entry of drawn.filter(({ file }) => free(file)))
-    made.push(await fullSizePackFile(entry, spec, titleOf(entry, spec, found)));
-  const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
-  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
-  made.push(...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)));
-  for (const file of solids.filter(free)) made.push(...solidPackFiles(file, meshOf(file)));
+  const notLookedAt = whole ? [] : solidChecks.map(({ id }) => id);
+  const report = reportOf(model, found, parts, { parts: only, notLookedAt });
+  const made = [
+    ...(await drawnFiles(
+      drawn.filter(({ file }) => free(file)),
+      model,
+      found,
+    )),
+    ...(await pictureFiles(model, store, found, wanted, free)),
+    ...solids.filter(free).flatMap((file) => solidPackFiles(file, meshOf(file))),
+  ];
+  const pieces = whole ? assembledFiles(model) : [];
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
     made.push(...(await assemblyFiles(model, pieces, meshOf, store, found)));
   return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
+}
+
+/** Machine files with their pictures, and each at full size on paper. */
+async function drawnFiles(
+  drawn: readonly DrawnFlat[],
+  model: Model,
+  found: readonly Finding[],
+): Promise<PackFile[]> {
+  const made = drawn.flatMap((entry) => machineFiles(entry, model, found));
+  for (const entry of drawn)
+    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model.spec, found)));
+  return made;
+}
+
+/** Sheets and plots of the parts that are asked for; a sheet that shows something held back is held back too. */
+async function pictureFiles(
+  model: Model,
+  store: Store,
+  found: readonly Finding[],
+  wanted: (file: { readonly part: string }) => boolean,
+  free: (file: { readonly name: string }) => boolean,
+): Promise<PackFile[]> {
+  const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
+  const made = plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store));
+  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
+  return made;
 }
 
 /** The assembled instrument as solids, and its sheets. */
@@ -106,9 +129,9 @@ async function assemblyFiles(
     model,
     parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
   );
-  const files = assemblyPackFiles(parts);
-  for (const file of sheets) files.push(...(await sheetPackFiles(file, model, store, found)));
-  return files;
+  const made = assemblyPackFiles(parts);
+  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
+  return made;
 }
 
 /** What the checks of the assembled instrument find in the meshes that are written. */
@@ -144,7 +167,6 @@ function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding
   const picture = svgText(flat, `${spec.order} ${file.name}`);
   return [
     { path, content: text, what: file.what, fingerprint, readBack },
-    ...(readsR12(spec.shop) ? [r12File(file, flat, fingerprint)] : []),
     {
       path: `${file.folder}/${file.name}.svg`,
       content: picture,
@@ -154,19 +176,6 @@ function machineFiles(entry: DrawnFlat, { spec }: Model, found: readonly Finding
       pictureOf: file.part,
     },
   ];
-}
-
-/** Whether a machine of the shop reads nothing newer than DXF R12. */
-function readsR12({ machines }: Spec["shop"]): boolean {
-  return machines.some((machine) => "dxf" in machine && machine.dxf === "r12");
-}
-
-function r12File({ folder, name, what }: FlatFile, flat: Flat, fingerprint: string): PackFile {
-  const path = `${folder}/${name}-r12.dxf`;
-  const content = dxfR12Text(flat);
-  const readBack = readBackDxf(content, expectedOf(flat), "r12");
-  if (readBack.status !== "same") throw new ReadBackError(path, readBack.differences);
-  return { path, content, what: `for old controllers: ${what}`, fingerprint, readBack };
 }
 
 function seenFrom({ seenFrom }: FlatFile, { hand }: Spec): string {

@@ -29,14 +29,6 @@ function ofWing(side: Side): Dimension[] {
     ),
     {
       ...named(
-        `fixture.${file}.against`,
-        "Length that is cut against the grain, 0 without a guided edge",
-        ({ grain }) => grain?.against ?? 0,
-      ),
-      tolerance: 1,
-    },
-    {
-      ...named(
         `virtual-cut.${file}`,
         "Greatest deviation of the virtual cut from the finished edge, all that the saw leaves where nothing is cut",
         ({ cut, allowance }) => (cut?.kind === "ok" ? cut.deviation : allowance + sawWander),

@@ -1,16 +1,15 @@
 import { intersection } from "../../geometry/boolean/intersection.ts";
-import { circle } from "../../geometry/circle.ts";
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Outline, Section, Solid } from "../../geometry/solid/solid.ts";
-import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
+import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { type CoreFrame, frontAt } from "../core/frame.ts";
-import { coreAxes } from "../core/from-core.ts";
-import { type Drilled, drilledCutter } from "../drilled.ts";
-import { type Pocket, pocketCutter } from "../pocket.ts";
+import type { Drilled } from "../drilled.ts";
+import type { Pocket } from "../pocket.ts";
+import { cuttersOf } from "./cutters.ts";
 import { type ProfileInput, profileOf } from "./profile.ts";
 import { profilePlaces } from "./profile-places.ts";
 import { sectionPath } from "./section.ts";
@@ -57,8 +56,8 @@ const fromTreble = (y: number): Frame => ({
  * The finished neck: head and core as the two outlines saw them out of the blank, and between them the carved piece, lofted
  * through its sections; holes, channels and pockets cut. As the instrument lies.
  */
-export const neckSolid = step("neck.solid", 3, (given: NeckSolidInput): Solid => {
-  const { profile, channels, holes } = given;
+export const neckSolid = step("neck.solid", 4, (given: NeckSolidInput): Solid => {
+  const { profile } = given;
   const { minX, maxX, minY, maxY } = extentsOf([profile.plan])!;
   const { minY: lowest, maxY: highest } = extentsOf([profile.side])!;
   const across = { treble: maxY + clear, wide: maxY - minY + 2 * clear };
@@ -81,20 +80,20 @@ export const neckSolid = step("neck.solid", 3, (given: NeckSolidInput): Solid =>
       raised(ends, across),
     ],
   };
-  // Each piece is cut before they are joined, and not the whole of them once more.
-  const cutters = [
-    ...channels.map(channel),
-    ...holes.map(hole),
-    ...given.pockets.map((pocket) => inCore(given, pocketCutter(pocket, given.coreDepth))),
-    ...given.drilled.map((bore) => inCore(given, drilledCutter(bore))),
-  ];
+  // Each piece is cut before they are joined, by what reaches it, and not the whole of them once more.
+  const cutters = cuttersOf(given);
   const piece = carvedPiece(given);
-  const front = coreFront(given, across);
+  const [from, to] = [profile.head.box, profile.core.box];
+  const ofPiece = cutters.filter((cutter) => cutter.to > from && cutter.from < to);
+  const ofBlocks = cutters.filter((cutter) => cutter.from < from + lap || cutter.to > to - lap);
   return {
     kind: "union",
     solids: [
-      { kind: "cut", from: blocks, by: cutters },
-      { kind: "cut", from: piece, by: [...front, ...cutters] },
+      { kind: "cut", from: blocks, by: ofBlocks.map(({ solid }) => solid) },
+      {
+        ...{ kind: "cut", from: piece },
+        by: [...coreFront(given, across), ...ofPiece.map(({ solid }) => solid)],
+      },
     ],
   };
 });
@@ -140,40 +139,4 @@ function raised(outlines: readonly Outline[], { treble, wide }: Across): Solid {
 function within(side: Path, window: Outline): readonly Outline[] {
   const found = intersection([{ outer: side, holes: [] }], [window]);
   return found.outcome === "ok" ? found.region : [];
-}
-
-function channel({ path, depth }: NeckSolidInput["channels"][number]): Solid {
-  return { kind: "extrude", outlines: [{ outer: path, holes: [] }], base: -depth, height: depth + clear };
-}
-
-/** A cutter given in the core's own frame. */
-function inCore({ core }: NeckSolidInput, solid: Solid): Solid {
-  return { kind: "place", solid, frame: coreAxes(core) };
-}
-
-/** Axes square to a direction, with w along it: as an input it was rounded, so that it is made a unit again. */
-function axesAlong(direction: Vec3): Pick<Frame, "u" | "v" | "w"> {
-  const w = unit(direction);
-  const aside = Math.abs(w.y) < 0.9 ? { x: 0, y: 1, z: 0 } : { x: 0, y: 0, z: 1 };
-  const u = unit(cross(aside, w));
-  return { u, v: cross(w, u), w };
-}
-
-function unit(v: Vec3): Vec3 {
-  const length = Math.sqrt(dot(v, v));
-  return { x: v.x / length, y: v.y / length, z: v.z / length };
-}
-
-/** The cutter of a hole, from its bottom to over the face. */
-function hole({ at, out, diameter, bottom, depth }: Hole): Solid {
-  const grows = (diameter - bottom) / depth;
-  const axes = axesAlong(out);
-  const round = (over: number): Section => ({
-    ...{ kind: "path", path: circle({ x: 0, y: 0 }, (diameter + over * grows) / 2) },
-    frame: {
-      origin: { x: at.x + over * axes.w.x, y: at.y + over * axes.w.y, z: at.z + over * axes.w.z },
-      ...axes,
-    },
-  });
-  return { kind: "loft", sections: [round(-depth), round(clear)] };
 }

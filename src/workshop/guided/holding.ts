@@ -1,6 +1,8 @@
 import { circle } from "../../geometry/circle.ts";
 import type { Path } from "../../geometry/path.ts";
+import { distanceTo } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
+import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { type BaseFrame, boxOnBase, inBase, onBase } from "./base-frame.ts";
@@ -54,9 +56,9 @@ const holdDownEvery = 300;
 /** Places what holds the work, the batten first, then clamps as far apart as they go, then the handholds at the base's far end. */
 export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding => {
   const { frame, length, reach, back, jointPins, hands } = given;
-  const { batten: deep, pins, spare } = holdingSizes;
-  const [low, high] = [sweptMargin + spare, length - sweptMargin - spare];
+  const { batten: deep, pins } = holdingSizes;
   const battenEnd = back + deep;
+  const [low, high] = battenEnds(given, back, battenEnd);
   const pinsAt = [low + 0.2 * (high - low), low + 0.8 * (high - low)];
   const wanted = Math.max(2, Math.ceil(length / holdDownEvery));
   const index = pins.map((diameter, i): FixtureHole => {
@@ -78,6 +80,22 @@ export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding
     holes: [...index, ...bolts, { at: hang, diameter: holdingSizes.hang, what: "hang hole" }],
   };
 });
+
+/** Where a batten begins and ends along the joined edge: as far out as both of its corners there keep off the led edges. */
+function battenEnds(
+  { frame, length, led }: HoldingInput,
+  near: number,
+  away: number,
+): readonly [number, number] {
+  const edges = segmentsOf(led).filter((segment) => segmentLength(segment) > 0);
+  const least = sweptMargin + holdingSizes.spare;
+  const isClear = (s: number) =>
+    [near, away].every((h) => distanceTo(edges, onBase(frame, s, h)) >= least - 1e-9);
+  const steps = Array.from({ length: Math.floor(length / 2) }, (_, i) => i);
+  const low = steps.find(isClear) ?? 0;
+  const high = length - (steps.find((i) => isClear(length - i)) ?? 0);
+  return [low, high];
+}
 
 /** How wide the base is where the run-in and the run-out end, as places along the frame. */
 function widthOf({ frame, led }: HoldingInput): readonly [low: number, high: number] {

@@ -1,7 +1,8 @@
+import { facet } from "../../geometry/facet.ts";
 import type { Path } from "../../geometry/path.ts";
-import { distanceTo, pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { pointOn } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
-import { type Segment, segmentLength, segmentsOf } from "../../geometry/segment.ts";
+import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Shop } from "../../order/shop.ts";
 import { type BaseFrame, boxOnBase, onBase } from "./base-frame.ts";
 import { type HoldingInput, sweptMargin } from "./holding.ts";
@@ -35,7 +36,7 @@ export function placeClamps(
   behind: number,
   wanted: number,
 ): PlacedClamp[] {
-  const edges = segmentsOf(led).filter((segment) => segmentLength(segment) > 0);
+  const edges = chordsOf(led);
   let most: PlacedClamp[] = [];
   for (const clamp of clamps) {
     const ways = places(length).flatMap((s) => {
@@ -66,7 +67,7 @@ function deepestAt(
   s: number,
   least: number,
   { id, base, reach }: Clamp,
-  edges: readonly Segment[],
+  edges: readonly Chord[],
   past: number,
 ): PlacedClamp | undefined {
   const half = Math.min(...base) / 2;
@@ -80,13 +81,35 @@ function deepestAt(
   return undefined;
 }
 
+/** A straight piece of the led edges. */
+type Chord = { readonly from: Point; readonly dx: number; readonly dy: number; readonly square: number };
+
+/** How far chords stray from the led edges, mm; what is asked of an outline is asked for so much more. */
+const chord = 0.05;
+
+function chordsOf(led: Path): Chord[] {
+  const { points } = facet(led, chord);
+  return points.slice(1).flatMap((to, i): Chord[] => {
+    const from = points[i]!;
+    const [dx, dy] = [to.x - from.x, to.y - from.y];
+    const square = dx * dx + dy * dy;
+    return square > 0 ? [{ from, dx, dy, square }] : [];
+  });
+}
+
+function isNearer({ x, y }: Point, { from, dx, dy, square }: Chord, least: number): boolean {
+  const [px, py] = [x - from.x, y - from.y];
+  const share = Math.min(1, Math.max(0, (px * dx + py * dy) / square));
+  return (px - share * dx) ** 2 + (py - share * dy) ** 2 < least * least;
+}
+
 /** Whether an outline is farther from some edges than the margin everywhere: between two looks it is nearer by half their distance at most. */
-function isClear(outline: Path, edges: readonly Segment[], past: number): boolean {
-  const least = sweptMargin + past + looks / 2;
+function isClear(outline: Path, edges: readonly Chord[], past: number): boolean {
+  const least = sweptMargin + past + looks / 2 + chord;
   return segmentsOf(outline).every((side) => {
     const count = Math.ceil(segmentLength(side) / looks);
-    return Array.from({ length: count }, (_, i) => pointOn(side, i / count)).every(
-      (place) => distanceTo(edges, place) >= least,
+    return Array.from({ length: count }, (_, i) => pointOn(side, i / count)).every((place) =>
+      edges.every((edge) => !isNearer(place, edge, least)),
     );
   });
 }

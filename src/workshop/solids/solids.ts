@@ -4,6 +4,7 @@ import { bridgeAndNutFiles } from "./bridge-and-nut.ts";
 import { coverSolidFiles } from "./cover-solids.ts";
 import { fingerboardSolidFile } from "./fingerboard-solid.ts";
 import { gaugeFiles } from "./gauges.ts";
+import { jigFiles } from "./jigs.ts";
 import { neckSolidFile } from "./neck-solid.ts";
 import type { SolidFile, SolidFiles } from "./solid-file.ts";
 import { tailpieceSolidFile } from "./tailpiece-solid.ts";
@@ -15,6 +16,7 @@ const makers: readonly SolidFiles[] = [
   bodySolidFile,
   coverSolidFiles,
   gaugeFiles,
+  jigFiles,
 ];
 
 /** Every solid that a pack of this model holds. */

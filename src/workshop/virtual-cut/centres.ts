@@ -67,47 +67,52 @@ function freeParts(way: Segment, radius: number, obstacles: Ahead): Segment[] {
   const isFree = (share: number) => obstacles.isClear(pointOn(way, share), radius - inside);
   const parts: Segment[] = [];
   let last = 0;
-  let from = isFree(0) ? 0 : undefined;
-  for (const here of lookedAt(way, radius, obstacles)) {
-    const free = isFree(here);
-    if (free && from === undefined) from = border(here, last, isFree);
+  let from: number | undefined;
+  for (const { share, free } of lookedAt(way, radius, obstacles)) {
+    if (free && from === undefined) from = share === 0 ? 0 : border(share, last, isFree);
     if (!free && from !== undefined) {
-      parts.push(partOf(way, from, border(last, here, isFree)));
+      parts.push(partOf(way, from, border(last, share, isFree)));
       from = undefined;
     }
-    last = here;
+    last = share;
   }
   if (from !== undefined) parts.push(partOf(way, from, 1));
   return parts;
 }
 
+/** A share of a way that was looked at, and whether the guide is free there. */
+type Look = { readonly share: number; readonly free: boolean };
+
 /**
- * The shares of a way to look at, in order, the start left out. As the middle moves by a length its distance to the template
+ * The shares of a way from 0 to 1 to look at. As the middle moves by a length its distance to the template
  * changes by no more: between two looks where the guide is hindered it may be free only if the two distances are near enough to
  * its radius, and there it is looked again until the looks are as close as `closest`.
  */
-function lookedAt(way: Segment, radius: number, obstacles: Ahead): number[] {
+function lookedAt(way: Segment, radius: number, obstacles: Ahead): Look[] {
   const length = segmentLength(way);
+  const enough = radius - inside;
   const far = (share: number) => obstacles.distance(pointOn(way, share));
-  const shares: number[] = [];
+  const looks: Look[] = [];
+  const take = (share: number, distance: number) => looks.push({ share, free: distance >= enough });
   const between = (from: number, to: number, atFrom: number, atTo: number) => {
-    const [free, apart] = [radius - inside, (to - from) * length];
-    if (apart <= closest || atFrom >= free || atTo >= free || atFrom + atTo + apart < 2 * free) return;
+    const apart = (to - from) * length;
+    if (apart <= closest || atFrom >= enough || atTo >= enough || atFrom + atTo + apart < 2 * enough) return;
     const middle = (from + to) / 2;
     const here = far(middle);
     between(from, middle, atFrom, here);
-    shares.push(middle);
+    take(middle, here);
     between(middle, to, here, atTo);
   };
   const count = Math.max(2, Math.ceil(length / tried));
   let before = far(0);
+  take(0, before);
   for (let k = 1; k <= count; k++) {
     const here = far(k / count);
     between((k - 1) / count, k / count, before, here);
-    shares.push(k / count);
+    take(k / count, here);
     before = here;
   }
-  return shares;
+  return looks;
 }
 
 /** Where freedom ends between a share that is free and one that isn't. */
