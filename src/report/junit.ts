@@ -23,10 +23,14 @@ type Case = {
 
 /**
  * Comparisons as JUnit XML, which any CI shows: one suite for the dimensions of an order and one for its checks, a case for each that
- * either report has. What makes `compare` end with 1 fails; what moved without that is told in the case. Files never fail.
+ * either report has. What makes `compare` end with 1 fails; what moved without that is told in the case. Files never fail; an order
+ * of `gone` does.
  */
-export function junitXml(all: readonly Compared[]): string {
-  const suites = all.flatMap((compared) => {
+export function junitXml(all: readonly Compared[], gone: readonly string[] = []): string {
+  const lost = gone.map((name): Case => {
+    return { name, of: "orders", failure: "gone: nothing to compare with what was before", said: "gone" };
+  });
+  const made = all.flatMap((compared) => {
     const { name, files } = compared;
     return [
       suite(`${name} dimensions`, dimensionCases(compared)),
@@ -34,6 +38,7 @@ export function junitXml(all: readonly Compared[]): string {
       ...(files === null ? [] : [suite(`${name} files`, fileCases(files))]),
     ];
   });
+  const suites = lost.length === 0 ? made : [suite("orders", lost), ...made];
   const sum = (key: "tests" | "failures") => suites.reduce((total, each) => total + each[key], 0);
   const head = `<testsuites name="patternloft compare" tests="${sum("tests")}" failures="${sum("failures")}" errors="0" time="0">`;
   return `<?xml version="1.0" encoding="UTF-8"?>\n${head}\n${suites.map(({ text }) => text).join("\n")}\n</testsuites>\n`;
