@@ -53,7 +53,7 @@ function pairText(compared: Compared, format: CompareGiven["format"]): string {
 }
 
 function setsText(sets: ComparedSets, format: CompareGiven["format"]): string {
-  if (format === "junit") return junitXml(sets.all);
+  if (format === "junit") return junitXml(sets.all, sets.gone);
   if (format !== "json") return movedTable(sets, format);
   const orders = sets.all.map(({ name, comparison, files }) => ({ order: name, ...comparison, files }));
   return `${JSON.stringify({ orders, new: sets.fresh, gone: sets.gone, differs: setsDiffer(sets) }, undefined, 2)}\n`;

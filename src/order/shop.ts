@@ -34,11 +34,12 @@ export type Router = Spindle & {
   readonly base?: number | undefined;
 };
 
-/** A laser, a CNC router or a printer; beds along each axis in mm. */
+/** A laser, a CNC router or a printer; beds along each axis in mm. `dxf` is what its controller reads, where that is an old version alone. */
 export type Plotter =
   | {
       readonly id: string;
       readonly kind: "laser";
+      readonly dxf?: "r12" | undefined;
       readonly bed: readonly number[];
       readonly kerf: number;
       readonly thickest: number;
@@ -46,6 +47,7 @@ export type Plotter =
   | (Spindle & {
       readonly id: string;
       readonly kind: "cnc-router";
+      readonly dxf?: "r12" | undefined;
       readonly bed: readonly number[];
       readonly collet: number;
     })

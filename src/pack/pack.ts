@@ -27,7 +27,7 @@ import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
 import { type Held, reportPackFiles } from "./report-pack-files.ts";
-import { sheetPackFile } from "./sheet-pack-file.ts";
+import { sheetPackFiles } from "./sheet-pack-files.ts";
 import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
 import { titleFor } from "./title.ts";
 
@@ -81,12 +81,12 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
       model,
       found,
     )),
-    ...pictureFiles(model, store, found, wanted, free),
+    ...(await pictureFiles(model, store, found, wanted, free)),
     ...solids.filter(free).flatMap((file) => solidPackFiles(file, meshOf(file))),
   ];
   const pieces = whole ? assembledFiles(model) : [];
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
-    made.push(...assemblyFiles(model, pieces, meshOf, store, found));
+    made.push(...(await assemblyFiles(model, pieces, meshOf, store, found)));
   return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
 }
 
@@ -103,34 +103,35 @@ async function drawnFiles(
 }
 
 /** Sheets and plots of the parts that are asked for; a sheet that shows something held back is held back too. */
-function pictureFiles(
+async function pictureFiles(
   model: Model,
   store: Store,
   found: readonly Finding[],
   wanted: (file: { readonly part: string }) => boolean,
   free: (file: { readonly name: string }) => boolean,
-): PackFile[] {
+): Promise<PackFile[]> {
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
-  return [
-    ...sheets.map((file) => sheetPackFile(file, model, store, found)),
-    ...plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store)),
-  ];
+  const made = plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store));
+  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
+  return made;
 }
 
 /** The assembled instrument as solids, and its sheets. */
-function assemblyFiles(
+async function assemblyFiles(
   model: Model,
   pieces: readonly SolidFile[],
   meshOf: ReturnType<typeof meshedOnce>,
   store: Store,
   found: readonly Finding[],
-): PackFile[] {
+): Promise<PackFile[]> {
   const parts = pieces.map((file) => ({ file, mesh: meshOf(file) }));
   const sheets = assemblySheets(
     model,
     parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
   );
-  return [...assemblyPackFiles(parts), ...sheets.map((file) => sheetPackFile(file, model, store, found))];
+  const made = assemblyPackFiles(parts);
+  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
+  return made;
 }
 
 /** What the checks of the assembled instrument find in the meshes that are written. */

@@ -17,14 +17,20 @@ type Case = {
   readonly of: string;
   readonly failure: string | null;
   readonly said: string;
+  /** Only one of the reports looked at it. */
+  readonly skipped?: boolean;
 };
 
 /**
  * Comparisons as JUnit XML, which any CI shows: one suite for the dimensions of an order and one for its checks, a case for each that
- * either report has. What makes `compare` end with 1 fails; what moved without that is told in the case. Files never fail.
+ * either report has. What makes `compare` end with 1 fails; what moved without that is told in the case. Files never fail; an order
+ * of `gone` does.
  */
-export function junitXml(all: readonly Compared[]): string {
-  const suites = all.flatMap((compared) => {
+export function junitXml(all: readonly Compared[], gone: readonly string[] = []): string {
+  const lost = gone.map((name): Case => {
+    return { name, of: "orders", failure: "gone: nothing to compare with what was before", said: "gone" };
+  });
+  const made = all.flatMap((compared) => {
     const { name, files } = compared;
     return [
       suite(`${name} dimensions`, dimensionCases(compared)),
@@ -32,6 +38,7 @@ export function junitXml(all: readonly Compared[]): string {
       ...(files === null ? [] : [suite(`${name} files`, fileCases(files))]),
     ];
   });
+  const suites = lost.length === 0 ? made : [suite("orders", lost), ...made];
   const sum = (key: "tests" | "failures") => suites.reduce((total, each) => total + each[key], 0);
   const head = `<testsuites name="patternloft compare" tests="${sum("tests")}" failures="${sum("failures")}" errors="0" time="0">`;
   return `<?xml version="1.0" encoding="UTF-8"?>\n${head}\n${suites.map(({ text }) => text).join("\n")}\n</testsuites>\n`;
@@ -39,15 +46,17 @@ export function junitXml(all: readonly Compared[]): string {
 
 function suite(name: string, cases: readonly Case[]): { text: string; tests: number; failures: number } {
   const failures = cases.filter(({ failure }) => failure !== null).length;
-  const counts = `tests="${cases.length}" failures="${failures}" errors="0" skipped="0" time="0"`;
+  const skipped = cases.filter((each) => each.skipped === true).length;
+  const counts = `tests="${cases.length}" failures="${failures}" errors="0" skipped="${skipped}" time="0"`;
   const lines = [`  <testsuite name="${xml(name)}" ${counts}>`, ...cases.map(caseText), "  </testsuite>"];
   return { text: lines.join("\n"), tests: cases.length, failures };
 }
 
-function caseText({ name, of, failure, said }: Case): string {
+function caseText({ name, of, failure, said, skipped }: Case): string {
   const head = `    <testcase name="${xml(name)}" classname="${xml(of)}" time="0"`;
   if (failure !== null)
     return `${head}><failure message="${xml(failure)}" type="moved">${xml(said)}</failure></testcase>`;
+  if (skipped === true) return `${head}><skipped/><system-out>${xml(said)}</system-out></testcase>`;
   return said === "" ? `${head}/>` : `${head}><system-out>${xml(said)}</system-out></testcase>`;
 }
 
@@ -78,7 +87,13 @@ function checkCases({ before, after, comparison }: Compared): Case[] {
       const how = moved.get(id);
       const said =
         how === undefined ? "" : `${how.kind}: ${how.before ?? "none"} before, ${how.after ?? "none"} after`;
-      return { name: id, of: subject, failure: counts(how) ? `${said}; ${why}` : null, said };
+      return {
+        name: id,
+        of: subject,
+        failure: counts(how) ? `${said}; ${why}` : null,
+        said,
+        skipped: how?.kind === "not-looked-at",
+      };
     });
 }
 

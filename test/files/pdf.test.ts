@@ -25,8 +25,14 @@ describe("a PDF", () => {
   });
 
   it("never puts another letter for one that it lacks", async () => {
-    await expect(pdfBytes([page("12° UP")], "a")).rejects.toThrow(LacksLetterError);
-    await expect(pdfBytes([page("12° UP")], "a")).rejects.toThrow(/no "°" \(in "12° UP"\)/);
+    await expect(pdfBytes([page("12µ UP")], "a")).rejects.toThrow(LacksLetterError);
+    await expect(pdfBytes([page("12µ UP")], "a")).rejects.toThrow(/no "µ" \(in "12µ UP"\)/);
+  });
+
+  it("letters the signs of tolerances, degrees and diameters, as letters that can be copied", async () => {
+    const text = Buffer.from(await pdfBytes([page("Ø8 ±0.1 (12°)")], "a")).toString("latin1");
+    expect(text).toContain("(\\3308 \\2610.1 \\(12\\260\\)) Tj");
+    for (const code of [0xd8, 0xb1, 0xb0]) expect(text).toContain(`/l${code} `);
   });
 
   it("keeps cubics within 0.002 mm of every arc", () => {

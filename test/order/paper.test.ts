@@ -107,6 +107,14 @@ describe("the shop's paper", () => {
       const { window, inside } = plan!;
       expect(window.maxY - window.minY).toBeGreaterThanOrEqual(106);
       expect(window.minY).toBeGreaterThan(inside.minY);
+      const words = pages.map(({ groups }) =>
+        groups.flatMap(({ marks }) => marks.texts.map(({ text }) => text)),
+      );
+      expect(words.at(-1)!.filter((text) => text.startsWith("WWWW")).length).toBeGreaterThanOrEqual(9);
+      for (const own of words.slice(0, plan!.tiles.length)) {
+        expect(own.join(" ")).toContain("READ THEM FIRST");
+        expect(own.join(" ")).toContain("OVERRULED");
+      }
     }
     expect(() =>
       tilePlan(

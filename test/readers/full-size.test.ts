@@ -35,6 +35,7 @@ type Read = {
   readonly smallest: number;
   readonly corner: readonly (readonly [number, number])[];
   readonly between?: number;
+  readonly words: readonly string[];
 };
 
 const store = memoryStore();
@@ -139,6 +140,12 @@ describeWith(tools, "full-size sheets, read by another program", () => {
       expect(smallest).toBeGreaterThanOrEqual(2.499);
       expect(covered).toBeLessThan(0.02);
     }
+    // Every note stands in full, whether as a label, at the foot or on a page of its own.
+    for (const { name, given } of jobs) {
+      const words = read.get(name)!.words.join(" ");
+      for (const { text } of given.flat.notes) expect(words, name).toContain(text.replace(/ +/g, " ").trim());
+    }
+    expect(read.get("sedge wing-treble-router")!.words.join(" ")).toContain("REMARKS AND CAUTIONS");
     for (const name of [...papers.map(({ id }) => `bulrush ${id}`), "corrected"])
       expect(Math.abs(read.get(name)!.between! - dimensionOf(bulrush, "string.length")), name).toBeLessThan(
         0.1,

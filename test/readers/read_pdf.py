@@ -87,7 +87,7 @@ def read(content):
 
 
 def measured(pdf, width, margin, scale, paths, between):
-    faults, out = [], {"square": 0, "inside": 1e9, "matches": 0, "joined": 0, "smallest": 1e9, "pages": 0}
+    faults, out = [], {"square": 0, "inside": 1e9, "matches": 0, "joined": 0, "smallest": 1e9, "pages": 0, "words": []}
     sheets = []
     for media, content in pages_of(pdf):
         out["pages"] += 1
@@ -131,6 +131,10 @@ def measured(pdf, width, margin, scale, paths, between):
                 points = [(x * kx, y * ky) for x, y in group["lines"][0][0]]
                 if abs(math.dist(*points) - float(name.split(".")[1])) > 0.02: faults.append(f"{name} measures {math.dist(*points):.3f}")
         names = [group["name"].split(".")[0] for group in groups]
+        for group in groups:
+            out["words"] += [said for said, *_ in group["texts"]]
+        if names == ["remarks"]:
+            continue
         for wanted in ("square", "bar-x", "bar-y", "map", "foot"):
             if names.count(wanted) != 1: faults.append(f"{names.count(wanted)} of {wanted}")
         sheets.append(sheet)

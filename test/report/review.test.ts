@@ -227,6 +227,9 @@ describeWith(xmllint, "JUnit XML", () => {
       ),
     ).toBe("0");
     expect(valid(junitXml([]))("count(//testsuite)")).toBe("0");
+    const lost = valid(junitXml([compared], ["T-9"]));
+    expect(lost('string(//testsuite[@name="orders"]/testcase[failure]/@name)')).toBe("T-9");
+    expect(lost("string(/testsuites/@failures)")).toBe("3");
     expect(() => valid(junitXml([compared, compared]))).toThrow();
     expect(() => valid(junitXml([compared]).replace(/ time="0"/, ""))).toThrow();
   });

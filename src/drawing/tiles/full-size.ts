@@ -8,13 +8,14 @@ import { type Flat, layers, type Note, type Shape } from "../flat/flat.ts";
 import type { FromNumbers } from "../flat/from-numbers.ts";
 import { textBox } from "../sheet/lettering.ts";
 import type { Box, Marks, SheetLine, SheetText } from "../sheet/sheet.ts";
+import { remarkPages } from "./remark-pages.ts";
 import { tileBars } from "./tile-bars.ts";
 import { joinGroups } from "./tile-joins.ts";
 import { tileMap } from "./tile-map.ts";
 import type { MarkGroup, Page } from "./tile-page.ts";
 import { type Tile, type TilePlan, tileName, tilePlan } from "./tile-plan.ts";
 import { tileSquare } from "./tile-square.ts";
-import { footHeight, footSides, type TileTitle, tileWords } from "./tile-words.ts";
+import { footHeight, footSides, remarksFit, type TileTitle, tileWords } from "./tile-words.ts";
 
 /** What is laid out: a drawing as it stands before its title, whose it is, the paper, and what is not taken from paper. */
 export type FullSize = {
@@ -55,7 +56,10 @@ export function fullSize({ flat, title, paper, fromNumbers }: FullSize): {
     const furniture = furnitureOf(plan, tile, own, outlines, drawn);
     return { paper: size, scale, groups: [...drawingGroups(plan, tile, lines, texts), ...furniture] };
   });
-  return { pages, plan };
+  const width = plan.inside.maxX - plan.inside.minX;
+  if (remarksFit(own, width)) return { pages, plan };
+  const heading = `ORDER ${own.order}   ${own.name.toUpperCase()}   REMARKS AND CAUTIONS`;
+  return { pages: [...pages, ...remarkPages(heading, own.remarks, plan)], plan };
 }
 
 const isNote = (layer: string) => layer === layers.note;

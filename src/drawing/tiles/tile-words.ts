@@ -59,8 +59,7 @@ export function tileWords(title: TileTitle, plan: TilePlan, tile: Tile): Marks {
 }
 
 function linesOf(title: TileTitle, place: string, width: number, alone = false): string[] {
-  const long = width - footSides.name - footSides.map - 2;
-  const letters = Math.floor(long / textLength({ text: "0", height: lettering.height }));
+  const letters = lettersIn(width);
   const { order, name, part, fingerprint, hand, seenFrom, paper, scale, fromNumbers } = title;
   const taken = scale === null ? "" : `   CORRECTED FOR A PRINTER AT ${scale[0]}, ${scale[1]}`;
   const own = [
@@ -75,17 +74,24 @@ function linesOf(title: TileTitle, place: string, width: number, alone = false):
   ];
   return [
     ...own.flatMap((line) => wrapped(line, letters)),
-    ...atMost(
-      title.remarks.flatMap((remark) => wrapped(remark, letters)),
-      room.remarks,
-    ),
+    ...(remarksFit(title, width) ? remarkLines(title, letters) : wrapped(seeRemarks, letters)),
     ...overruledLines(title.overruled, letters, room.overruled),
   ];
 }
 
-/** The first lines, and where the rest is read when there are more. */
-function atMost(lines: readonly string[], most: number): readonly string[] {
-  return lines.length <= most
-    ? lines
-    : [...lines.slice(0, most - 1), "MORE STANDS ON THE DRAWING IN OUTLINES"];
+const seeRemarks = "REMARKS AND CAUTIONS STAND IN FULL ON THE LAST SHEET: READ THEM FIRST";
+
+/** Whether a drawing's remarks stand at the foot of its sheets, when they are so wide inside the margins, mm; else they take pages of their own. */
+export function remarksFit(title: TileTitle, width: number): boolean {
+  return remarkLines(title, lettersIn(width)).length <= room.remarks;
+}
+
+function remarkLines({ remarks }: TileTitle, letters: number): string[] {
+  return remarks.flatMap((remark) => wrapped(remark, letters));
+}
+
+/** How many letters a line of the foot holds, between the sheet's name and the map. */
+function lettersIn(width: number): number {
+  const long = width - footSides.name - footSides.map - 2;
+  return Math.floor(long / textLength({ text: "0", height: lettering.height }));
 }

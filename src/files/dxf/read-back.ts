@@ -28,15 +28,15 @@ const off = 2e-6;
  *
  * Of every path: layer, closed or open, area, length, extents, which way its arcs turn, and each vertex with its bulge; on each
  * layer the file's paths must be the model's, in the same order. Of every note: layer, words, place, height and turn. Of the
- * head: unit, measuring system and extents.
+ * head: version, unit and measuring system, which R12 has none of, and extents.
  */
-export function readBackDxf(text: string, expected: Expected): ReadBack {
+export function readBackDxf(text: string, expected: Expected, version: "r12" | "later" = "later"): ReadBack {
   const read = readDxf(text);
   if (!read.ok) return { status: "differs", paths: 0, area: 0, length: 0, differences: [read.why] };
   const found = read.paths.map((path) => ({ ...measurePath(path), vertices: path.vertices }));
   const layers = [...new Set([...expected.paths, ...found].map((path) => path.layer))];
   const differences = [
-    ...headDifferences(read, expected),
+    ...headDifferences(read, expected, version),
     ...layers.flatMap((layer) => {
       const [model, file] = [expected.paths, found].map((paths) =>
         paths.filter((path) => path.layer === layer),
@@ -56,12 +56,15 @@ export function readBackDxf(text: string, expected: Expected): ReadBack {
 }
 
 function headDifferences(
-  { unit, measurement, extents }: Extract<ReadDxf, { ok: true }>,
+  { version, unit, measurement, extents }: Extract<ReadDxf, { ok: true }>,
   expected: Expected,
+  wanted: "r12" | "later",
 ): string[] {
   const said: string[] = [];
-  if (unit !== 4) said.push(`the unit is ${unit}, not 4 for mm`);
-  if (measurement !== 1) said.push(`the measuring system is ${measurement}, not 1 for metric`);
+  if (version !== wanted) said.push(`the version is ${version}, not ${wanted}`);
+  if (wanted === "later" && unit !== 4) said.push(`the unit is ${unit}, not 4 for mm`);
+  if (wanted === "later" && measurement !== 1)
+    said.push(`the measuring system is ${measurement}, not 1 for metric`);
   if (extents.some((value, i) => !near(value, expected.extents[i]!, off)))
     said.push(`the extents are ${extents.join(", ")}`);
   return said;

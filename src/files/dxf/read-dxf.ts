@@ -21,6 +21,7 @@ export type ReadNote = {
 export type ReadDxf =
   | {
       readonly ok: true;
+      readonly version: "r12" | "later";
       readonly unit: number;
       readonly measurement: number;
       readonly extents: readonly [minX: number, minY: number, maxX: number, maxY: number];
@@ -54,7 +55,7 @@ const Parser = dxfParser as unknown as new () => { parseSync(text: string): Pars
 /**
  * Read a DXF text with a parser that knows nothing of the one that wrote it.
  *
- * `unit` is $INSUNITS (4 is mm, 0 where it is missing), `measurement` $MEASUREMENT. Entities other than light polylines and
+ * `unit` is $INSUNITS (4 is mm, 0 where it is missing), `measurement` $MEASUREMENT; R12 has neither. Entities other than light polylines (polylines in R12) and
  * texts, and any with a colour, a height or a plane of its own, are a reason not to read the file: this program writes none.
  */
 export function readDxf(text: string): ReadDxf {
@@ -66,17 +67,20 @@ export function readDxf(text: string): ReadDxf {
   }
   if (parsed === null) return { ok: false, why: "no DXF" };
   const { entities } = parsed;
-  const strange = entities.find(isStrange);
+  const version = parsed.header.$ACADVER === "AC1009" ? "r12" : "later";
+  const line = version === "r12" ? "POLYLINE" : "LWPOLYLINE";
+  const strange = entities.find((entity) => isStrange(entity, line));
   if (strange !== undefined) return { ok: false, why: `a strange ${strange.type} on layer ${strange.layer}` };
   const corner = (name: string) => (parsed.header[name] ?? {}) as { x?: number; y?: number };
   const [low, high] = [corner("$EXTMIN"), corner("$EXTMAX")];
   return {
     ok: true,
+    version,
     unit: Number(parsed.header.$INSUNITS ?? 0),
     measurement: Number(parsed.header.$MEASUREMENT ?? 0),
     extents: [low.x ?? 0, low.y ?? 0, high.x ?? 0, high.y ?? 0],
     paths: entities
-      .filter(({ type }) => type === "LWPOLYLINE")
+      .filter(({ type }) => type === line)
       .map(({ layer, shape, vertices = [] }) => ({
         layer,
         closed: shape === true,
@@ -87,8 +91,9 @@ export function readDxf(text: string): ReadDxf {
 }
 
 /** Something that this program never writes: another entity, a colour of its own, a height, a plane turned over. */
-function isStrange({ type, colorIndex = 256, elevation = 0, extrusionDirectionZ = 1 }: Entity): boolean {
-  const known = type === "LWPOLYLINE" || type === "TEXT";
+function isStrange(entity: Entity, line: "POLYLINE" | "LWPOLYLINE"): boolean {
+  const { type, colorIndex = 256, elevation = 0, extrusionDirectionZ = 1 } = entity;
+  const known = type === line || type === "TEXT";
   return !known || colorIndex !== 256 || elevation !== 0 || extrusionDirectionZ !== 1;
 }
 

@@ -1,9 +1,8 @@
 import DxfDrawing from "dxf-writer";
 import Handle from "dxf-writer/src/Handle.js";
-import { type Flat, flatExtents, mustClose, type Note, type Shape } from "../../drawing/flat/flat.ts";
-import { pathLength } from "../../geometry/measure.ts";
+import { type Flat, flatExtents, type Note, type Shape } from "../../drawing/flat/flat.ts";
 import { rounded } from "../../step/rounded.ts";
-import { straight } from "./straight.ts";
+import { mustBePlain, mustBeWritable, roundedBulge } from "./writable.ts";
 
 /**
  * A flat drawing as DXF text: millimetres, true arcs as bulges, every entity in its layer's colour.
@@ -42,29 +41,14 @@ function intoLayer(drawing: DxfDrawing, name: string): void {
 }
 
 function addShape(drawing: DxfDrawing, { layer, path: { closed, points } }: Shape): void {
-  if (mustClose(layer) && !closed) throw new RangeError(`an open path on layer ${layer}`);
-  if (points.length < 2) throw new RangeError(`a path without length on layer ${layer}`);
-  if (!(pathLength({ closed, points }) > 1e-6))
-    throw new RangeError(`a path without length on layer ${layer}`);
-  if (!/^[A-Z][A-Z0-9_]*(-[A-Z0-9_]+)*$/.test(layer) || /-0_00$/.test(layer))
-    throw new RangeError(`a layer named ${layer}`);
+  mustBeWritable({ layer, path: { closed, points } });
   intoLayer(drawing, layer);
   const vertices = points.map(({ x, y, bulge }) => [rounded(x), rounded(y), roundedBulge(bulge)]);
   drawing.drawPolyline(vertices as [number, number][], closed);
 }
 
-/**
- * A bulge is no length: on a chord of 100 mm a millionth of it would already be 0.05 micrometres, so it keeps nine decimals.
- */
-function roundedBulge(bulge: number): number {
-  if (!Number.isFinite(bulge)) throw new RangeError(`a bulge that is not finite (${bulge})`);
-  const value = Math.round(bulge * 1e9) / 1e9 + 0;
-  return Math.abs(value) < straight ? 0 : value;
-}
-
 function addNote(drawing: DxfDrawing, { text, x, y, height, turn, align }: Note): void {
-  if (!/^[\u0020-\u007e]+$/.test(text))
-    throw new RangeError(`a note that isn't plain ASCII: ${JSON.stringify(text)}`);
+  mustBePlain(text);
   intoLayer(drawing, "NOTE");
   drawing.drawText(rounded(x), rounded(y), height, turn, text, align, "baseline");
 }

@@ -26,7 +26,7 @@ export function contentsPage(contents: Contents): string {
   const revision = spec.revision === null ? "" : `, revision ${spec.revision}`;
   const about = `Design ${design}: ${spec.title}. ${strings} strings (${spec.strings.map(({ name }) => name).join(" ")}), ${hand} hand${revision}. Fingerprint ${fingerprint}.`;
   const sections = [
-    section("checks", "Checks", [countsOf(checks), ...heldBack(held), checksTable(checks)].join("\n")),
+    section("checks", "Checks", [countsOf(report), ...heldBack(held), checksTable(checks)].join("\n")),
     section("pictures", "Pictures", picturesOf(contents.pictures)),
     section("numbers", "Numbers", numbersOf(contents)),
     section("files", "Files", filesOf(contents)),
@@ -59,9 +59,10 @@ function section(id: string, heading: string, body: string): string {
   return `<section id="${id}">\n<h2>${heading}</h2>\n${body}\n</section>`;
 }
 
-function countsOf(checks: readonly ReportedCheck[]): string {
+function countsOf({ checks, notLookedAt = [] }: Report): string {
   const count = (status: string) => checks.filter((check) => check.status === status).length;
-  return `<p>${count("refuse")} refuse, ${count("attend")} ask to be attended to, ${count("pass")} pass.</p>`;
+  const not = notLookedAt.length === 0 ? "" : ` Not looked at: ${escaped(notLookedAt.join(", "))}.`;
+  return `<p>${count("refuse")} refuse, ${count("attend")} ask to be attended to, ${count("pass")} pass.${not}</p>`;
 }
 
 function heldBack(held: Contents["held"]): string[] {

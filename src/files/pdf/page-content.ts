@@ -65,7 +65,9 @@ function textContent({ text, x, y, height, turn, align }: SheetText): string {
   const size = typeSize(height);
   const back = { left: 0, center: 0.5, right: 1 }[align] * text.length * 0.6 * size;
   const at = turn === 0 ? `1 0 0 1 ${n(x - back)} ${n(y)}` : `0 1 -1 0 ${n(x)} ${n(y - back)}`;
-  const safe = text.replace(/[\\()]/g, "\\$&");
+  const safe = text
+    .replace(/[\\()]/g, "\\$&")
+    .replace(/[^ -~]/g, (sign) => `\\${sign.charCodeAt(0).toString(8).padStart(3, "0")}`);
   return `BT /${fontName} ${n(size)} Tf ${at} Tm (${safe}) Tj ET`;
 }
 

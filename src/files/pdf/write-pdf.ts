@@ -80,7 +80,7 @@ const unicodeMap = [
   "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def",
   "/CMapName /Adobe-Identity-UCS def /CMapType 2 def",
   "1 begincodespacerange <00> <ff> endcodespacerange",
-  "1 beginbfrange <20> <7e> <0020> endbfrange",
+  "2 beginbfrange <20> <7e> <0020> <a1> <ff> <00a1> endbfrange",
   "endcmap CMapName currentdict /CMap defineresource pop end end",
 ].join("\n");
 

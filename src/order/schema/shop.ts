@@ -49,9 +49,11 @@ const router = record({
   collet: length("shank diameter that it takes"),
   base: length("diameter of a hand-held router's base").optional(),
 });
+const dxf = oneOf(["r12"], "r12 for an old controller: each drawing is written as DXF R12 too").optional();
 const laser = record({
   id,
   kind: z.literal("laser"),
+  dxf,
   bed: bed("x, y"),
   kerf: length("as measured"),
   thickest: length("sheet"),
@@ -59,6 +61,7 @@ const laser = record({
 const cnc = record({
   id,
   kind: z.literal("cnc-router"),
+  dxf,
   rotation,
   moves,
   speeds,
