@@ -144,8 +144,8 @@ export const derived: readonly Derived[] = [
   { form: /^tuner\.hole\.back$/, from: ["tuner.hole", "head.thickness"] },
   ...sides.flatMap(ofWing),
   {
-    form: /^(wing\.(bass|treble)|body)\.strings$/,
-    from: ["wing.SIDE.cant", "wing.SIDE.drop", "body.drop", "core.slope", "bridge.spread"],
+    form: /^body\.strings$/,
+    from: ["body.drop", "core.slope", "bridge.spread"],
   },
   {
     form: /^fixture\.wing-(bass|treble)-router\.offset$/,
@@ -222,6 +222,7 @@ function ofWing(side: Side): Derived[] {
   const own = (...names: string[]) => names.map((name) => `wing.${side}.${name}`);
   return [
     { form: form("bevel|mitre|table"), from: [...own("splay", "cant", "rake"), "core.taper"] },
+    { form: form("strings"), from: [...own("cant", "drop"), "core.slope", "bridge.spread"] },
     { form: form("pin\\.hole"), from: own("pin", "pin.fit") },
     { form: form("x"), from: [...own("start"), "core.start", "core.slope"] },
     { form: form("joint\\.(?:length|depth|area)"), from: own("length", "thickness", "cant") },
