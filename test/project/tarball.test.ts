@@ -53,7 +53,7 @@ describe("the packed and installed tarball", () => {
     const names = readdirSync(here, { recursive: true, encoding: "utf8" }).filter((name) =>
       name.includes("."),
     );
-    expect(names.length).toBe(61);
+    expect(names.length).toBe(142);
     for (const name of names) expect(readFileSync(join(there, name))).toEqual(readFileSync(join(here, name)));
   });
 
