@@ -5,7 +5,7 @@ import { instrument } from "../../src/instrument/instrument.ts";
 import type { Options } from "../../src/order/resolve.ts";
 import type { Spec, SpecValue } from "../../src/order/spec.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
-import { type Means, type Pack, packOf } from "../../src/pack/pack.ts";
+import { type Means, type Pack, packOf, partNames } from "../../src/pack/pack.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { everyCount, specOf } from "../samples.ts";
 
@@ -25,22 +25,26 @@ const kernel = kernelOnce();
 const packed = (spec: Spec, store = memoryStore(), only: Means["only"] = "all") =>
   packOf(spec, { store, kernel, only });
 
-/** The machine files that differ between two packs, and those that don't, by name. */
+/** The machine files that differ between two packs by name, those that are gone or new too; the bytes of the others are held alike. */
 function changed(a: Pack, b: Pack) {
   const [before, after] = [prints(a), prints(b)];
-  const names = [...before.keys()];
+  const names = [...before.keys()].filter((name) => after.has(name));
+  const gone = [...before.keys()].filter((name) => !after.has(name));
+  const fresh = [...after.keys()].filter((name) => !before.has(name));
   const moved = names.filter((name) => before.get(name)!.fingerprint !== after.get(name)!.fingerprint);
   for (const name of names.filter((n) => !moved.includes(n)))
     expect(before.get(name)!.hash).toBe(after.get(name)!.hash);
-  for (const name of moved) expect(before.get(name)!.hash, name).not.toBe(after.get(name)!.hash);
-  return moved.map((name) => name.replace(/.*\//, "")).sort();
+  // A caul follows from where its wing stands, and may come out the same.
+  for (const name of moved.filter((n) => !n.startsWith("printed/caul")))
+    expect(before.get(name)!.hash, name).not.toBe(after.get(name)!.hash);
+  return [...moved, ...gone, ...fresh].map((name) => name.replace(/.*\//, "")).sort();
 }
 
 /** What these packs share is worked out once: that a store changes nothing has a test of its own. */
 const shared = memoryStore();
 
-function pack(more = "", options: Options = {}): Promise<Pack> {
-  return packed(specOf("sedge", 5, more, options), shared);
+function pack(more = "", options: Options = {}, only: Means["only"] = "all"): Promise<Pack> {
+  return packed(specOf("sedge", 5, more, options), shared, only);
 }
 
 let kept: Promise<Pack> | undefined;
@@ -55,20 +59,16 @@ function hashes({ report, held, files }: Pack) {
 /** One edit a line of the golden file that says which machine files it changes. */
 const edits = [
   "nut.allowance: 1.2",
-  "bridge.arch: 11",
   "bridge.tilt: 1",
-  "fingerboard.corner: 3",
   "core.slope: 4.4",
   "string.clearance.end.high: 3.6",
-  "string.clearance.nut.low: 1.1",
   "tailpiece.height: 16.5",
-  "nut.thickness: 5.5",
   "nut.gap: 4.4",
   "head.row: 27",
-  "head.column: 14.3",
   "neck.thickness.heel: 21.2",
-  "neck.transition.end: 156",
   "core.depth: 31",
+  "wing.treble.cant: 12.5",
+  "recess.corner: 3.4",
   "tuner.height: 6.5",
 ];
 
@@ -96,8 +96,7 @@ describe("a pack", () => {
 
   it("is the same in a fresh store, in one that made others before, and made twice", async () => {
     const some = everyCount.filter(
-      ({ design, count }) =>
-        (count === 5 && design !== "mallow" && design !== "thrift") || (design === "thrift" && count === 7),
+      ({ design, count }) => (count === 5 && design === "sedge") || (design === "thrift" && count === 7),
     );
     const alone = [];
     for (const { design, count } of some) alone.push(hashes(await packed(specOf(design, count))));
@@ -121,8 +120,10 @@ describe("a pack", () => {
 
   it("changes, after each edit, the files that rest on it and keeps the bytes of the rest", async () => {
     const lines: string[] = [];
+    // Parts alone: putting them together again after each edit would tell nothing more.
+    const parts = await pack("", {}, partNames);
     for (const edit of edits)
-      lines.push(`${edit}: ${changed(await usual(), await pack(`set:\n  ${edit}\n`)).join(" ")}`);
+      lines.push(`${edit}: ${changed(parts, await pack(`set:\n  ${edit}\n`, {}, partNames)).join(" ")}`);
     const left = await pack("", { hand: "left" });
     expect(left.report.dimensions).toEqual((await usual()).report.dimensions);
     lines.push(`the other hand: ${changed(await usual(), left).join(" ")}`);
@@ -131,7 +132,7 @@ describe("a pack", () => {
 
   it("has a fingerprint of its own for a change of a number alone, and none for what changes nothing", async () => {
     const print = async (more: string, options: Options = {}) =>
-      (await pack(more, options)).report.fingerprint;
+      (await pack(more, options, ["nut", "tailpiece"])).report.fingerprint;
     expect(await print("set:\n  tailpiece.height: 16.5\n")).not.toBe(await print(""));
     expect(await print("", { strings: "5", hand: "right" })).toBe(await print(""));
     expect(await print("set:\n  nut.margin: 3.75\n")).toBe(await print(""));
@@ -139,7 +140,11 @@ describe("a pack", () => {
 
   it("of some parts has just these, and their numbers", async () => {
     const nut = await packed(specOf("sedge", 5), memoryStore(), ["nut"]);
-    expect([...prints(nut).keys()]).toEqual(["outlines/nut.dxf", "outlines/nut.stl"]);
+    expect([...prints(nut).keys()]).toEqual([
+      "outlines/nut.dxf",
+      "outlines/nut.stl",
+      "printed/notches-nut.stl",
+    ]);
     expect(new Set(nut.report.dimensions.map(({ part }) => part))).toEqual(new Set(["nut"]));
   });
 });

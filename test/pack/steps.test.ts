@@ -47,9 +47,10 @@ it("runs again, after each edit, just what rests on it", async () => {
     const store = after(first, known, (name) => ran.push(name));
     await packOf(specOf("sedge", 5, "", options), { store, kernel });
     lines.push(`${what} (${ran.length} of ${all}): ${ran.sort().join(" ")}`);
+    if (what !== edits[0]![0]) continue;
     ran = [];
     await packOf(specOf("sedge", 5, "", options), { store, kernel });
-    expect(ran).toEqual([]);
+    expect(ran, "the same again").toEqual([]);
   }
   expect(known.size).toBe(all);
   await expect(`${lines.join("\n")}\n`).toMatchFileSnapshot("steps.golden.txt");
