@@ -26,6 +26,7 @@ import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
+import { r12PackFiles } from "./r12-pack-file.ts";
 import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFiles } from "./sheet-pack-files.ts";
 import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
@@ -172,6 +173,7 @@ function machineFiles(entry: DrawnFlat, model: Model, found: readonly Finding[])
   const picture = svgText(flat, `${model.spec.order} ${file.name}`);
   return [
     { path, content: text, what: file.what, fingerprint, readBack },
+    ...r12PackFiles(file, flat, fingerprint, model.spec.shop),
     {
       path: `${file.folder}/${file.name}.svg`,
       content: picture,
