@@ -25,6 +25,11 @@ export const everyCount = Object.entries(designs).flatMap(([design, counts]) =>
   counts.map((count) => ({ design, count })),
 );
 
+/** Of these, what takes long is tried with by day: each design once, and the most strings. By night all. */
+export const someCounts = everyCount.filter(
+  ({ count }) => process.env.NIGHTLY !== undefined || count === 5 || count === 7,
+);
+
 /** An order's text; `more` is added at its end. */
 export function orderText(design: string, strings: number | string, more = "", hand = "right"): string {
   return `order: T-1\ndesign: ${design}\nstrings: ${strings}\nhand: ${hand}\nfrets: none\nshop: samphire\n${more}`;
