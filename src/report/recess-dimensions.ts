@@ -45,6 +45,8 @@ function recessNamed({ instrument }: Model, id: string) {
   return found;
 }
 
+/** No number for a bore that misses its recess, as for its length: it is drilled nowhere, and no wood is round it. */
 function leastOf({ instrument }: Model, of: string): number {
-  return thinnest(instrument.recessWalls.filter((wall) => wall.of === of)).left;
+  const walls = instrument.recessWalls.filter((wall) => wall.of === of);
+  return walls.length === 0 ? Number.NaN : thinnest(walls).left;
 }

@@ -6,7 +6,7 @@ import type { Spec } from "../../src/order/spec.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
-import { forced } from "../forced.ts";
+import { bare, forced } from "../forced.ts";
 import { everyCount, frettedSpec, specOf } from "../samples.ts";
 
 /** Every number of a spec's report by its name. */
@@ -148,7 +148,8 @@ describe("the board's numbers", () => {
     expect(all["fingerboard.overhang"]).toBeCloseTo(over, 9);
     const fall = over * Math.tan((all["core.slope"]! * Math.PI) / 180);
     expect(all["fingerboard.overhang.gap"]).toBeCloseTo(all["core.drop"]! + fall, 6);
-    const short = numbers(forced(specOf("mallow", 5), { "core.start": 300 }));
+    // The bridge's wire would miss its recess in a core that begins there.
+    const short = numbers(forced(bare(specOf("mallow", 5)), { "core.start": 300 }));
     expect([short["fingerboard.overhang"]! < 0, short["fingerboard.overhang.gap"]]).toEqual([true, 0]);
   });
 });

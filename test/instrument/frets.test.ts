@@ -155,7 +155,8 @@ describe("planted faults in frets", () => {
   /** Thrift as another designer might have ranged it: each range reaches down to what the program itself allows. */
   const loose = sampleText("designs", "thrift.yaml").replaceAll(
     /(string\.clearance\.(?:nut|end)\.(?:high|low)|fingerboard\.scoop\.(?:high|low)|fret\.clear): \{ (value: [^,]+), least: [^,]+, most: [^,]+,/g,
-    (_, id, value) => `${id}: { ${value}, least: ${id.includes("scoop") ? 0 : 0.05} mm, most: 9 mm,`,
+    (_, id, value) =>
+      `${id}: { ${value}, least: ${id.includes("scoop") ? 0 : 0.05} mm, most: ${id.includes("scoop") ? 3 : 9} mm,`,
   );
 
   /** What is read of an order of that design, as a person would write it: no number stands where the program would refuse it. */

@@ -9,6 +9,7 @@ import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
+import { bare } from "../forced.ts";
 import { everyCount, specOf } from "../samples.ts";
 import { crossings, inside, polygonOf } from "../simple-ring.ts";
 
@@ -78,8 +79,9 @@ describe("tailpieces with everything at random in its range at once", () => {
     ({ design, count, seed }) => {
       const nominal = specOf(design, count);
       for (const more of orders(nominal, seed)) {
-        // Wings and body lie along the same core, and say themselves when it is too short for them.
-        const spec = { ...specOf(design, count, more), wings: null, body: null };
+        // Wings and body lie along the same core, and say themselves when it is too short for them; so does what is sunk in or rests on them.
+        const rests = { chin: null, mounts: [], endpin: false };
+        const spec = { ...bare(specOf(design, count, more)), rests, wings: null, body: null };
         const model = modelOf(spec, memoryStore());
         const problems = contradictions(spec, model.instrument);
         tally.all++;

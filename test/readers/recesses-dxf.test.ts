@@ -46,7 +46,7 @@ describeWith(ezdxf, "what is sunk from the back, opened by ezdxf", () => {
   let read = new Map<string, Read>();
   const files = specs.flatMap((spec, k) =>
     flatsOf(spec)
-      .filter(({ name }) => /-back$|^cover-/.test(name))
+      .filter(({ name }) => /^(neck|body|wing-\w+)-back$|^cover-/.test(name))
       .map((file) => ({ spec, file, key: `${k} ${file.name}` })),
   );
 

@@ -122,7 +122,9 @@ describe("a recess of an outline of its own, from the front", () => {
     const face = `{ frame: { along: core.width, out: core.width }, edges: [${edges.join(", ")}], holes: [{ id: s, at: [0.14, 0.5], size: 2.5 mm }] }`;
     const from = "{ id: volume, in: wing-treble, from: back, at: [0.5714, 0.6], holds: volume-control,";
     const to = `{ id: volume, in: wing-treble, from: front, at: [0.5714, 0.55], holds: { face: ${face}, depth: 8 mm },`;
-    return { ...specWith(from, to), bores: [] };
+    // A rest's mount, too, is sunk into the wing's back.
+    const spec = specWith(from, to);
+    return { ...spec, bores: [], rests: { ...spec.rests, mounts: [] } };
   };
 
   it("has the outline's own area, a ledge round it, a screw where the face says, and stands on the wing's own drawing", () => {

@@ -16,7 +16,7 @@ import { drawn, seenOf } from "./seen-view.ts";
 
 /**
  * The sheet of the instrument's parts drawn apart along their joints, without its title: in parallel projection from over the tail, each part with
- * its name. On the first of the papers that holds it, as large as it goes.
+ * its name; what is hidden behind others is named under the view. On the first of the papers that holds it, as large as it goes.
  */
 export function apartSheet({ hand, papers, parts }: AssemblySheetInput): Sheet {
   const view = viewFrom({ x: 0.45, y: hand === "right" ? -0.5 : 0.5, z: 0.74 }, { x: 0, y: 0, z: 1 });
@@ -28,6 +28,8 @@ export function apartSheet({ hand, papers, parts }: AssemblySheetInput): Sheet {
     long,
   );
   const midst = seen.midst();
+  const hidden = moved.filter((_, i) => midst[i] === null).map(({ name }) => wordsOf(name));
+  const more = hidden.length === 0 ? "" : `NOT SEEN FROM HERE: ${hidden.join("; ")}`;
   const box = extentsOf([...seen.outline, ...seen.corners])!;
   for (const paper of papers) {
     const empty = emptySheet(paper, "");
@@ -38,22 +40,25 @@ export function apartSheet({ hand, papers, parts }: AssemblySheetInput): Sheet {
       if (wide > room.wide || high > room.high) continue;
       const tags = moved.flatMap((part, i) => {
         const at = midst[i];
-        // Nothing points at what isn't seen.
+        // Nothing points at what isn't seen: it is named under the view.
         if (at === null || at === undefined) return [];
         const point = { x: at.x * factor, y: at.y * factor };
-        const words = part.name.toUpperCase().replace("-", ", ");
         const directions = [60, 120, 30, 150, -30, -150, -60, -120];
-        return [leader({ text: words, at: () => point, directions })];
+        return [leader({ text: wordsOf(part.name), at: () => point, directions })];
       });
       const whole = annotated(drawn(seen, factor), tags);
       const words = `PARTS DRAWN APART ALONG THEIR JOINTS, FROM OVER THE TAIL, PARALLEL PROJECTION  ${text}`;
-      const view1 = named(whole, words, "", box.minX * factor, box.maxX * factor);
+      const view1 = named(whole, words, more, box.minX * factor, box.maxX * factor);
       if (view1.kind !== "ok") continue;
       const put = shelved([view1.marks], empty.frame, [empty.titleBox]);
       if (put.kind === "ok") return { ...emptySheet(paper, text), ...together(put.views), notes };
     }
   }
   throw new RangeError("the sheet of the parts drawn apart has room on no paper");
+}
+
+function wordsOf(name: string): string {
+  return name.toUpperCase().replace("-", ", ");
 }
 
 function drawnApart({ edged, apart }: DrawnPart): Edged {

@@ -1,7 +1,7 @@
 import { meshEdges } from "../../../geometry/seen/mesh-edges.ts";
 import type { TriangleMesh } from "../../../geometry/solid/triangle-mesh.ts";
 import type { Vec3 } from "../../../geometry/solid/vec3.ts";
-import { dimensionOf } from "../../../order/spec.ts";
+import { dimensionOf, type Spec } from "../../../order/spec.ts";
 import { hashOf } from "../../../step/key.ts";
 import type { Model } from "../../../workshop/model.ts";
 import { papersOf } from "../papers.ts";
@@ -14,8 +14,8 @@ import { assemblySheet } from "./assembly-sheet.ts";
 /** A part of the assembled instrument as it is written: its name, its key, and its mesh as the hand of the order has it. */
 export type AssembledPart = { readonly name: string; readonly key: string; readonly mesh: TriangleMesh };
 
-/** How far parts are drawn apart, as a share of the string length: to the front, to either side, and to the back. */
-const away = { front: 0.16, nut: 0.1, bridge: 0.2, side: 0.14, back: 0.3 } as const;
+/** How far parts are drawn apart, as a share of the string length: to the front, to either side, to the back, and covers off their face. */
+const away = { front: 0.16, nut: 0.1, bridge: 0.2, side: 0.14, back: 0.3, cover: 0.14 } as const;
 
 /**
  * The sheets of the assembled instrument, drawn from its parts' meshes. No step works them out, since meshes are no input to take a key of: their keys
@@ -31,7 +31,7 @@ export function assemblySheets(model: Model, parts: readonly AssembledPart[]): r
   const input: AssemblySheetInput = {
     ...plain,
     parts: parts.map(({ name, mesh }) => {
-      return { name, edged: meshEdges(mesh), apart: apartOf(name, stringLength.value, spec.hand) };
+      return { name, edged: meshEdges(mesh), apart: apartOf(name, stringLength.value, spec) };
     }),
   };
   const keys = parts.map(({ key }) => key).join("\n");
@@ -50,11 +50,18 @@ export function assemblySheets(model: Model, parts: readonly AssembledPart[]): r
       "sheet of the assembled instrument: front, side, tail, and from the player's side",
       assemblySheet,
     ),
-    sheet("assembly-apart", 1, "sheet of the instrument's parts drawn apart along their joints", apartSheet),
+    sheet("assembly-apart", 2, "sheet of the instrument's parts drawn apart along their joints", apartSheet),
   ];
 }
 
-function apartOf(name: string, unit: number, hand: "right" | "left"): Vec3 {
+function apartOf(name: string, unit: number, spec: Spec): Vec3 {
+  const { hand, recesses } = spec;
+  const covered = recesses.find(({ id }) => name === `cover-${id}`);
+  if (covered !== undefined) {
+    // A cover goes where its part goes, and off the face that it closes.
+    const { x, y, z } = apartOf(covered.in, unit, spec);
+    return { x, y, z: z + (covered.from === "front" ? 1 : -1) * away.cover * unit };
+  }
   const treble = hand === "right" ? 1 : -1;
   const to = (x: number, y: number, z: number): Vec3 => ({ x: x * unit, y: y * unit, z: z * unit });
   switch (name) {
