@@ -14,6 +14,11 @@ export function bare(spec: Spec): Spec {
   return { ...spec, recesses: [], bores: [] };
 }
 
+/** A spec that carries no rests either, for a test of a part by itself. */
+export function alone(spec: Spec): Spec {
+  return { ...bare(spec), rests: { chin: null, mounts: [], endpin: false } };
+}
+
 /** Every move to a number that a message tells to try: `raise pin.depth to 6.5 mm`. */
 export function movesIn(message: string): { readonly id: string; readonly to: number }[] {
   return [...message.matchAll(/(?:raise|lower) ([a-z.]+) to (-?[\d.]+) mm/g)].map(([, id, to]) => {

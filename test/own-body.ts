@@ -24,8 +24,9 @@ export function bodySpec(count: number, { core, corners: kind }: BodyKind, hand:
   };
   if (core === "through") change(/^ {2}core:\n {4}recess:\n {6}dimensions:\n.*\n/m, "  core: through\n");
   if (kind === "four") change(/^ {2}corners: none\n/m, corners);
-  // Recesses are placed for the design's own body.
-  change(/\n# The electronics(.|\n)*$/, "");
+  // Rests and recesses are placed for the design's own body; the core's own recess still takes its fit.
+  change(/\n# What holds it up(.|\n)*?(?=\n# What the design's clearances)/, "");
+  change(/\n# Veneers(.|\n)*$/, "");
   const spec = resolved(orderText("thrift", count, "", hand), {}, { designs: { thrift: text } });
   if (!spec.ok) throw new Error(JSON.stringify(spec.problems, undefined, 1));
   return spec.value;
