@@ -16,7 +16,7 @@ export type EasedFront = {
 };
 
 /** How far the facets of an outline may stray, mm, and in how many a quarter round is cut. */
-export const fineTop = { chord: 0.02, quarter: 8 } as const;
+export const fineTop = { chord: 0.02, quarter: 12 } as const;
 
 /**
  * A strip of a surface, as lines of as many corners, mm: four neighbours, two of one line and two of the next, are the corners of

@@ -24,7 +24,7 @@ export type WingTopInput = {
  * The finished surface of a wing as seen from over the strings, right-handed among the instrument's axes: its front inside the eased edge, and
  * the facets of that edge over the stretch asked for.
  */
-export const wingTop = step("wing.top", 2, (given: WingTopInput): FinishedTop => {
+export const wingTop = step("wing.top", 3, (given: WingTopInput): FinishedTop => {
   const points = facet(given.path, fineTop.chord).points;
   // The first edge is the joint, which is not eased.
   const corners = [...points.slice(1), points[0]!];
