@@ -1,7 +1,7 @@
 import { circle } from "../geometry/circle.ts";
 import type { Frame } from "../geometry/solid/frame.ts";
 import type { Solid } from "../geometry/solid/solid.ts";
-import { between, cross, type Vec3 } from "../geometry/solid/vec3.ts";
+import { between, cross, lengthOf, unit, type Vec3 } from "../geometry/solid/vec3.ts";
 
 /**
  * A straight round bore in a part's own axes, mm: the drill's axis from end to end, and the stretches of it that run through the part's wood,
@@ -36,19 +36,10 @@ export function alongBore({ from, to }: Pick<Drilled, "from" | "to">, way: numbe
   return { x: from.x + share * run.x, y: from.y + share * run.y, z: from.z + share * run.z };
 }
 
-/** How long a way in space is, mm. */
-export function lengthOf({ x, y, z }: Vec3): number {
-  return Math.hypot(x, y, z);
-}
-
 function alongAxis(from: Vec3, to: Vec3): Frame {
-  const run = between(from, to);
-  const length = lengthOf(run);
-  const w = { x: run.x / length, y: run.y / length, z: run.z / length };
+  const w = unit(between(from, to));
   // Any direction across will do; one that lies nowhere near the axis.
   const other = Math.abs(w.z) < 0.7 ? { x: 0, y: 0, z: 1 } : { x: 1, y: 0, z: 0 };
-  const across = cross(other, w);
-  const scale = lengthOf(across);
-  const u = { x: across.x / scale, y: across.y / scale, z: across.z / scale };
+  const u = unit(cross(other, w));
   return { origin: from, u, v: cross(w, u), w };
 }

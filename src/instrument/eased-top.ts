@@ -1,3 +1,4 @@
+import { cutPolygon } from "../geometry/cut-polygon.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Vec3 } from "../geometry/solid/vec3.ts";
 import type { EdgeProfile } from "../order/spec.ts";
@@ -43,17 +44,13 @@ export function easedTop(front: EasedFront, placed: (place: Point, down: number)
   return { flat, strips: stripsWhere(whole, within) };
 }
 
-/** What of a flat piece lies past some x, mm, toward the tail (1) or the head (-1): its corners there, and where its edges leave. */
+/** What of a flat piece lies past some x, mm, toward the tail (1) or the head (-1). */
 function cutAt(corners: readonly Vec3[], x: number, toward: 1 | -1): Vec3[] {
-  return corners.flatMap((corner, i) => {
-    const before = corners.at(i - 1)!;
-    const [a, b] = [toward * (before.x - x), toward * (corner.x - x)];
-    const kept = b < 0 ? [] : [corner];
-    if (a < 0 === b < 0) return kept;
-    const share = a / (a - b);
-    const at = (k: "y" | "z") => before[k] + (corner[k] - before[k]) * share;
-    return [{ x, y: at("y"), z: at("z") }, ...kept];
-  });
+  return cutPolygon(
+    corners,
+    (corner) => toward * (corner.x - x),
+    (a, b, share) => ({ x, y: a.y + (b.y - a.y) * share, z: a.z + (b.z - a.z) * share }),
+  );
 }
 
 /** The parts of a strip where all over its breadth some facet is asked for, each as a strip of its own. */

@@ -67,9 +67,6 @@ export type Sheet = Marks & {
 /** An upright rectangle on paper, mm. */
 export type Box = Extents;
 
-/** Nothing drawn yet. */
-export const noMarks: Marks = { lines: [], texts: [] };
-
 /** Several marks as one. */
 export function together(parts: readonly Marks[]): Marks {
   return { lines: parts.flatMap(({ lines }) => lines), texts: parts.flatMap(({ texts }) => texts) };

@@ -1,4 +1,4 @@
-import { cross, dot, type Vec3 } from "../solid/vec3.ts";
+import { cross, unit, type Vec3 } from "../solid/vec3.ts";
 
 /** A parallel view: paper's right and up, and the way toward whoever looks; unit directions, square to each other. */
 export type View = { readonly right: Vec3; readonly up: Vec3; readonly toward: Vec3 };
@@ -8,9 +8,4 @@ export function viewFrom(toward: Vec3, above: Vec3): View {
   const near = unit(toward);
   const right = unit(cross(above, near));
   return { right, up: cross(near, right), toward: near };
-}
-
-function unit(v: Vec3): Vec3 {
-  const length = Math.sqrt(dot(v, v));
-  return { x: v.x / length, y: v.y / length, z: v.z / length };
 }

@@ -1,5 +1,5 @@
 import Flatbush from "flatbush";
-import type { Point } from "../point.ts";
+import { polygonArea, sharedPolygon } from "./shared-polygon.ts";
 import type { TriangleMesh } from "./triangle-mesh.ts";
 import { boxOfMesh, sharedBox, type Triangle, trianglesIn } from "./triangles-in.ts";
 import { between, cross, dot, type Vec3 } from "./vec3.ts";
@@ -81,38 +81,16 @@ const sliver = 1e-4;
 /** The area that two triangles share, seen along the first one's normal, and how far the second is off the first over it. */
 function sharedFace(first: Triangle, second: Triangle, reach: number): Omit<Facing, "angle"> | undefined {
   if (dot(first.normal, second.normal) > opposed) return undefined;
-  const { a, b, normal } = first;
-  const along = between(a, b);
-  const length = Math.sqrt(dot(along, along));
-  const u = { x: along.x / length, y: along.y / length, z: along.z / length };
-  const v = cross(normal, u);
-  const flat = (p: Vec3): Point => ({ x: dot(between(a, p), u), y: dot(between(a, p), v) });
-  const window = [first.a, first.b, first.c].map(flat);
-  let shape = [second.a, second.b, second.c].map(flat).reverse();
-  for (const [i, p] of window.entries()) shape = clipped(shape, p, window[(i + 1) % 3]!);
-  if (shape.length < 3) return undefined;
-  const area = shape.reduce((sum, p, i) => sum + shape.at(i - 1)!.x * p.y - p.x * shape.at(i - 1)!.y, 0) / 2;
+  const { corners, u, v } = sharedPolygon(first, second);
+  if (corners.length < 3) return undefined;
+  const area = polygonArea(corners);
   if (area < sliver) return undefined;
   // Heights of the second's plane over the first's, at the corners of what they share.
-  const off = between(a, second.a);
-  const [nu, nv, nw] = [dot(second.normal, u), dot(second.normal, v), dot(second.normal, normal)];
+  const off = between(first.a, second.a);
+  const [nu, nv, nw] = [dot(second.normal, u), dot(second.normal, v), dot(second.normal, first.normal)];
   const level = dot(off, second.normal);
-  const heights = shape.map(({ x, y }) => Math.abs((level - x * nu - y * nv) / nw));
+  const heights = corners.map(({ x, y }) => Math.abs((level - x * nu - y * nv) / nw));
   // Where they run apart beyond the reach they are no longer looked at together.
   const least = Math.min(...heights);
   return least > reach ? undefined : { area, least, apart: Math.min(reach, Math.max(...heights)) };
-}
-
-/** The part of a convex polygon to the left of the line through p and q (Sutherland and Hodgman). */
-function clipped(polygon: readonly Point[], p: Point, q: Point): Point[] {
-  const side = (r: Point) => (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
-  const out: Point[] = [];
-  for (const [i, a] of polygon.entries()) {
-    const b = polygon[(i + 1) % polygon.length]!;
-    const [s, t] = [side(a), side(b)];
-    if (s >= 0) out.push(a);
-    if (s >= 0 !== t >= 0)
-      out.push({ x: a.x + (s / (s - t)) * (b.x - a.x), y: a.y + (s / (s - t)) * (b.y - a.y) });
-  }
-  return out;
 }

@@ -15,3 +15,14 @@ export function cross(a: Vec3, b: Vec3): Vec3 {
 export function between(a: Vec3, b: Vec3): Vec3 {
   return { x: b.x - a.x, y: b.y - a.y, z: b.z - a.z };
 }
+
+/** How long a way in space is, mm. */
+export function lengthOf({ x, y, z }: Vec3): number {
+  return Math.hypot(x, y, z);
+}
+
+/** The direction of a way in space, of length 1; of no way it is no number. */
+export function unit(way: Vec3): Vec3 {
+  const length = lengthOf(way);
+  return { x: way.x / length, y: way.y / length, z: way.z / length };
+}

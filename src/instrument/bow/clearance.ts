@@ -1,3 +1,4 @@
+import { cutPolygon } from "../../geometry/cut-polygon.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import type { Strip } from "../eased-top.ts";
@@ -115,23 +116,9 @@ type Limit = { readonly along: number; readonly out: number; readonly beyond: nu
 /** From the string's centre outward. */
 const outward: Limit = { along: 0, out: 1, beyond: 0 };
 
-/** What of a flat surface lies within a limit: its corners there, and where its edges leave. */
-function cutDown(surface: readonly UnderHair[], limit: Limit): readonly UnderHair[] {
-  const kept: UnderHair[] = [];
-  let before = surface.at(-1);
-  if (before === undefined) return kept;
-  let a = inside(before, limit);
-  for (const place of surface) {
-    const b = inside(place, limit);
-    if (a < 0 !== b < 0) kept.push(between(before, place, a / (a - b)));
-    if (b >= 0) kept.push(place);
-    [before, a] = [place, b];
-  }
-  return kept;
-}
-
-function inside(place: UnderHair, { along, out, beyond }: Limit): number {
-  return along * place.along + out * place.out + beyond;
+/** What of a flat surface lies within a limit. */
+function cutDown(surface: readonly UnderHair[], { along, out, beyond }: Limit): readonly UnderHair[] {
+  return cutPolygon(surface, (place) => along * place.along + out * place.out + beyond, between);
 }
 
 function between(a: UnderHair, b: UnderHair, share: number): UnderHair {

@@ -2,7 +2,7 @@ import { circle } from "../../geometry/circle.ts";
 import { extentsOf } from "../../geometry/measure.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Section, Solid } from "../../geometry/solid/solid.ts";
-import { cross, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
+import { cross, unit, type Vec3 } from "../../geometry/solid/vec3.ts";
 import { coreAxes } from "../core/from-core.ts";
 import { drilledCutter } from "../drilled.ts";
 import { type Pocket, pocketCutter } from "../pocket.ts";
@@ -55,11 +55,6 @@ function axesAlong(direction: Vec3): Pick<Frame, "u" | "v" | "w"> {
   const aside = Math.abs(w.y) < 0.9 ? { x: 0, y: 1, z: 0 } : { x: 0, y: 0, z: 1 };
   const u = unit(cross(aside, w));
   return { u, v: cross(w, u), w };
-}
-
-function unit(v: Vec3): Vec3 {
-  const length = Math.sqrt(dot(v, v));
-  return { x: v.x / length, y: v.y / length, z: v.z / length };
 }
 
 /** The cutter of a hole, from its bottom to over the face. */

@@ -1,7 +1,7 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
 import type { Section, Solid } from "../../geometry/solid/solid.ts";
-import { cross, type Vec3 } from "../../geometry/solid/vec3.ts";
+import { cross, unit, type Vec3 } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
 import { type Circle, notchedCrown } from "../notched-crown.ts";
 
@@ -78,9 +78,4 @@ function slotPath(radius: number, height: number): Path {
       { x: -radius, y: height, bulge: 0 },
     ],
   };
-}
-
-function unit({ x, y, z }: Vec3): Vec3 {
-  const length = Math.hypot(x, y, z);
-  return { x: x / length, y: y / length, z: z / length };
 }

@@ -1,11 +1,11 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
 import type { Frame } from "../../geometry/solid/frame.ts";
-import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
+import { between, dot, lengthOf, type Vec3 } from "../../geometry/solid/vec3.ts";
 import { windingsOf } from "../../geometry/winding-at.ts";
 import type { RecessPart } from "../../order/recess-part.ts";
 import type { SpecBore } from "../../order/spec.ts";
-import { alongBore, type Drilled, lengthOf } from "../drilled.ts";
+import { alongBore, type Drilled } from "../drilled.ts";
 import { into, outOf } from "./axes.ts";
 import type { Ground } from "./ground.ts";
 import { floorOf, openOf, opens } from "./heights.ts";

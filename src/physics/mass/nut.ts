@@ -1,5 +1,5 @@
 import type { SolidMoments } from "../../geometry/solid/slices.ts";
-import { cross, type Vec3 } from "../../geometry/solid/vec3.ts";
+import { cross, unit } from "../../geometry/solid/vec3.ts";
 import { stretches } from "../../geometry/stretches.ts";
 import type { NutSolidInput } from "../../instrument/nut/solid.ts";
 import { step } from "../../step/step.ts";
@@ -61,9 +61,4 @@ function slot(given: NutSolidInput, { diameter, at, to }: NutSolidInput["strings
     }),
   );
   return together(columns);
-}
-
-function unit({ x, y, z }: Vec3): Vec3 {
-  const length = Math.hypot(x, y, z);
-  return { x: x / length, y: y / length, z: z / length };
 }
