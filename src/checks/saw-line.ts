@@ -1,5 +1,6 @@
 import type { Path } from "../geometry/path.ts";
-import { distanceTo, pointOn } from "../geometry/path-measures/segment-places.ts";
+import { distancesTo } from "../geometry/path-measures/distances-to.ts";
+import { pointOn } from "../geometry/path-measures/segment-places.ts";
 import type { Point } from "../geometry/point.ts";
 import { segmentsOf } from "../geometry/segment.ts";
 import { windingsOf } from "../geometry/winding-at.ts";
@@ -54,13 +55,13 @@ function leastWood({ instrument, sawing }: Model, view: "plan" | "side"): number
   const kerf = sawing.cuts.saw.kind === "ok" ? sawing.cuts.saw.blade.kerf : 0;
   const cuts = sawn.lines.flatMap(({ path }) => placesOn(path));
   if (cuts.some((place) => inNeck(place) !== 0)) return 0;
-  const [kept, finished] = [segmentsOf(sawn.kept), segmentsOf(outline.path)];
+  const [toKept, toFinished] = [distancesTo(segmentsOf(sawn.kept)), distancesTo(segmentsOf(outline.path))];
   return Math.max(
     0,
     Math.min(
-      ...places.map((place) => distanceTo(kept, place)),
-      ...placesOn(sawn.kept).map((place) => distanceTo(finished, place)),
-      ...cuts.map((place) => distanceTo(finished, place) - kerf / 2),
+      ...places.map((place) => toKept(place)),
+      ...placesOn(sawn.kept).map((place) => toFinished(place)),
+      ...cuts.map((place) => toFinished(place) - kerf / 2),
     ),
   );
 }

@@ -51,6 +51,14 @@ export function extentsOf(paths: readonly Path[]): Extents | undefined {
   return minX > maxX ? undefined : { minX, minY, maxX, maxY };
 }
 
+/** How far two boxes are apart, mm; 0 where they overlap. */
+export function extentsApart(p: Extents, q: Extents): number {
+  return Math.hypot(
+    Math.max(0, p.minX - q.maxX, q.minX - p.maxX),
+    Math.max(0, p.minY - q.maxY, q.minY - p.maxY),
+  );
+}
+
 /** The places where an arc runs along an axis: right, top, left and bottom of its circle, where it passes them. */
 function quadrantPoints(arc: Arc): { x: number; y: number }[] {
   const low = Math.min(arc.start, arc.start + arc.sweep);

@@ -10,6 +10,7 @@ import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import { fromPlane, intoPlane } from "../../src/instrument/own-plane.ts";
 import { groundOf } from "../../src/instrument/rest/grounds.ts";
+import { mountWalls } from "../../src/instrument/rest/mount-walls.ts";
 import { pocketOf } from "../../src/instrument/rest/mounts.ts";
 import { slotEnds, slotPath } from "../../src/instrument/rest/slot.ts";
 import { dimensionOf, type Spec } from "../../src/order/spec.ts";
@@ -72,9 +73,16 @@ describe("mounts for rests", () => {
           return Array.from({ length: 6 }, (_, k) => on({ ...corner, z: 0 }, { ...next, z: 0 }, k / 6));
         });
         const places = round.flatMap(({ x, y }) => levels.map((z) => ({ x, y, z })));
-        const told = own.mountWalls.filter(
-          (wall) => wall.part === part && wall.between.includes(` ${pocket.id.split("-").at(-1)} and`),
+        const told = mountWalls.work({ ...mount, ground });
+        // The instrument tells no wall that is far away, and no other number for one that is near.
+        const near = own.mountWalls.filter(
+          (wall) => wall.part === part && wall.between.startsWith(`${mount.what} and`),
         );
+        for (const { left, between } of told) {
+          const same = near.find((wall) => wall.between === between);
+          if (same === undefined) expect(left, between).toBeGreaterThan(Math.max(8, mount.wall) - 0.3);
+          else expect(same.left, between).toBeCloseTo(left, 5);
+        }
         for (const border of ground.borders) {
           const away = round.map((place) => {
             const nearest = nearestPlace(border.path, place);

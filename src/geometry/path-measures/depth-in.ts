@@ -2,7 +2,7 @@ import type { Path } from "../path.ts";
 import type { Point } from "../point.ts";
 import { segmentsOf } from "../segment.ts";
 import { windingsOf } from "../winding-at.ts";
-import { distanceTo } from "./segment-places.ts";
+import { distancesTo } from "./distances-to.ts";
 
 /**
  * How deep a place lies inside a closed path, mm: the distance to it, negative outside and 0 on it; exact for arcs. Inside is what the path
@@ -15,9 +15,9 @@ export function depthIn(path: Path, place: Point, edge: Path = path): number {
 
 /** `depthIn` for many places of the same path. */
 export function depthsIn(path: Path, edge: Path = path): (place: Point) => number {
-  const [segments, windings] = [segmentsOf(edge), windingsOf([path])];
+  const [distanceTo, windings] = [distancesTo(segmentsOf(edge)), windingsOf([path])];
   return (place) => {
-    const distance = distanceTo(segments, place);
+    const distance = distanceTo(place);
     return windings(place) % 2 === 0 ? -distance : distance;
   };
 }

@@ -1,18 +1,9 @@
-import { extentsOf } from "../measure.ts";
+import { extentsApart, extentsOf } from "../measure.ts";
 import type { Path } from "../path.ts";
 import type { Point } from "../point.ts";
 import { segmentsOf } from "../segment.ts";
 import { depthsIn } from "./depth-in.ts";
 import { pointOn } from "./segment-places.ts";
-
-/** How far the boxes round two paths are apart, mm; 0 where they overlap. A path without a point throws. */
-export function boxesApart(a: Path, b: Path): number {
-  const [p, q] = [extentsOf([a])!, extentsOf([b])!];
-  return Math.hypot(
-    Math.max(0, p.minX - q.maxX, q.minX - p.maxX),
-    Math.max(0, p.minY - q.maxY, q.minY - p.maxY),
-  );
-}
 
 /** In how many steps each line and arc is looked at, and how often the nearest step is halved. */
 const looks = { steps: 6, halvings: 10 };
@@ -23,7 +14,7 @@ const looks = { steps: 6, halvings: 10 };
  * exact to a thousandth but for a path that turns within a sixth of a piece. Of two whose boxes are `far` apart or more, how far these are, which is no more.
  */
 export function pathsApart(a: Path, b: Path, far = Number.POSITIVE_INFINITY): number {
-  const boxes = boxesApart(a, b);
+  const boxes = extentsApart(extentsOf([a])!, extentsOf([b])!);
   if (boxes >= far) return boxes;
   return apartBy(a, b, depthsIn(a), depthsIn(b));
 }

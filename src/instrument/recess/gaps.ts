@@ -1,8 +1,9 @@
-import { type Extents, extentsOf } from "../../geometry/measure.ts";
+import { type Extents, extentsApart, extentsOf } from "../../geometry/measure.ts";
 import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
 import { apartBy } from "../../geometry/path-measures/paths-apart.ts";
 import type { Point } from "../../geometry/point.ts";
 import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
+import { far } from "../near-by.ts";
 import type { Rod, Upright } from "./ground.ts";
 
 /** Something upright that is looked at from many sides: the box round its outline, and how deep places lie in that. */
@@ -18,27 +19,16 @@ export function looked(upright: Upright): Looked {
   return { ...upright, box: extentsOf([upright.path])!, inside };
 }
 
-/** What is farther apart than this, mm, is told by the boxes round it, which is no more than it is: nobody asks for so much wood. */
-const far = 8;
-
 /** How far apart two gaps in plan and in height leave two things: where they overlap in one the other decides, where in both the lesser overlap, negative. */
 function both(plan: number, height: number): number {
   if (plan > 0 && height > 0) return Math.hypot(plan, height);
   return Math.max(plan, height);
 }
 
-/** How far two boxes are apart in plan, mm; 0 where they overlap. */
-function boxes(p: Extents, q: Extents): number {
-  return Math.hypot(
-    Math.max(0, p.minX - q.maxX, q.minX - p.maxX),
-    Math.max(0, p.minY - q.maxY, q.minY - p.maxY),
-  );
-}
-
 /** The wood between two things that stand upright, mm; negative where they overlap. */
 export function uprightsApart(a: Looked, b: Looked): number {
   const height = Math.max(a.low - b.high, b.low - a.high);
-  const plan = boxes(a.box, b.box);
+  const plan = extentsApart(a.box, b.box);
   if (Math.max(height, plan) >= far) return both(plan, height);
   return both(apartBy(a.path, b.path, a.inside, b.inside), height);
 }
@@ -47,7 +37,7 @@ export function uprightsApart(a: Looked, b: Looked): number {
 export function uprightToRod(upright: Looked, rod: Rod): number {
   const radius = rod.diameter / 2;
   const { from, to } = rod;
-  const plan = boxes(upright.box, {
+  const plan = extentsApart(upright.box, {
     ...{ minX: Math.min(from.x, to.x), maxX: Math.max(from.x, to.x) },
     ...{ minY: Math.min(from.y, to.y), maxY: Math.max(from.y, to.y) },
   });

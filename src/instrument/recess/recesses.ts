@@ -14,10 +14,11 @@ import { type CoverMade, coversOf } from "./covers.ts";
 import type { Ground, Upright } from "./ground.ts";
 import { type Among, groundOf } from "./grounds.ts";
 import { heldAt } from "./held.ts";
+import { partWalls } from "./part-walls.ts";
 import { pocketsOf } from "./pockets.ts";
 import { type MadeRecess, type Recess, type RecessSizes, recessMade } from "./recess.ts";
 import { type ThreadHole, threadHole } from "./threads.ts";
-import { type RecessWall, recessWalls, type SunkRecess } from "./walls.ts";
+import type { RecessWall, SunkRecess } from "./walls.ts";
 
 /** The recesses of an instrument, their covers and their wires' bores, worked out when asked for; mm. All but these throw where a recess can't be made, and what a part takes where a bore misses its recess. */
 export type Recesses = {
@@ -111,9 +112,7 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
         if (recesses.length === 0 && bores.length === 0) return [];
         const { ground } = parts[part];
         const sunk = recesses.map((recess) => sunkOf(recess, ground, spec, own().threadHoles[recess.id]));
-        return store.answer(recessWalls, {
-          ...{ ground, recesses: sunk, bores, wall: dimensionOf(spec, "recess.wall") },
-        }).value;
+        return partWalls({ ground, recesses: sunk, bores, wall: dimensionOf(spec, "recess.wall") }, store);
       }),
     sunken: () =>
       Object.fromEntries(

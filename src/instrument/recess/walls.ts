@@ -4,10 +4,10 @@ import { leastOver } from "../../geometry/path-measures/paths-apart.ts";
 import type { Point } from "../../geometry/point.ts";
 import { dot } from "../../geometry/solid/vec3.ts";
 import { step } from "../../step/step.ts";
-import { alongBore, type Drilled } from "../drilled.ts";
+import type { Drilled } from "../drilled.ts";
 import { raiseTo, type Wall } from "../wall.ts";
-import { alongRod, type Looked, leastShare, looked, rodsApart, uprightsApart, uprightToRod } from "./gaps.ts";
-import type { Ground, Rod, Upright } from "./ground.ts";
+import { type Looked, looked, uprightsApart, uprightToRod } from "./gaps.ts";
+import type { Ground, Upright } from "./ground.ts";
 
 /** What a recess takes out of its part: where, for its floor's sake how deep, and what leads out of it. */
 export type SunkRecess = {
@@ -19,23 +19,19 @@ export type SunkRecess = {
   readonly out: Drilled | null;
 };
 
-/** A wire's bore in one part, and the recesses that it joins. */
-export type SunkBore = { readonly bore: Drilled; readonly between: readonly string[] };
-
-/** One part with all that is sunk into it for the electronics, and the least wood wanted, mm. */
+/** A recess and the part that it is sunk into, of which only what lies near it is told, the recesses before it that lie near, and the least wood wanted, mm. */
 export type RecessWallsInput = {
   readonly ground: Ground;
-  readonly recesses: readonly SunkRecess[];
-  readonly bores: readonly SunkBore[];
+  readonly recess: SunkRecess;
+  readonly before: readonly SunkRecess[];
   readonly wall: number;
 };
 
 /** A recess, and all of it ready to be looked at often. */
-type SeenRecess = Omit<SunkRecess, "uprights"> & { readonly uprights: readonly Looked[] };
+export type SeenRecess = Omit<SunkRecess, "uprights"> & { readonly uprights: readonly Looked[] };
 
-/** A part with all that is sunk into it, ready to be looked at often; `inside` is how deep a place lies from its rim. */
-type Seen = Omit<RecessWallsInput, "recesses"> & {
-  readonly recesses: readonly SeenRecess[];
+/** A part round one recess, ready to be looked at often; `inside` is how deep a place lies from its rim. */
+type Seen = Pick<RecessWallsInput, "ground" | "wall"> & {
   readonly round: readonly Looked[];
   readonly inside: (place: Point) => number;
 };
@@ -43,33 +39,34 @@ type Seen = Omit<RecessWallsInput, "recesses"> & {
 /** A wall of a recess or of a wire's bore, and the place in the design that it is told at. */
 export type RecessWall = Wall & { readonly of: string };
 
+/** Makes a recess ready to be looked at often. */
+export function seenRecess(recess: SunkRecess): SeenRecess {
+  return { ...recess, uprights: recess.uprights.map(looked) };
+}
+
+/** Nothing is to be moved for a wall that is thick enough. */
+export function toMend(walls: readonly RecessWall[], least: number): RecessWall[] {
+  return walls.map((wall) => (wall.left < least - 1e-6 ? wall : { ...wall, mend: "leave it" }));
+}
+
 /**
- * The wood left round each recess and each wire's bore of a part: to its faces, its rim less what the eased edges take, its joint, to pins and all else that is
- * sunk into it, and to each other.
+ * The wood left round a recess of a part: to its faces, its rim less what the eased edges take, its joint, to pins and all else that is
+ * sunk into it, and to the recesses before it.
  */
-export const recessWalls = step("recess.walls", 1, (given: RecessWallsInput): readonly RecessWall[] => {
-  const seen: Seen = {
-    ...given,
-    round: given.ground.uprights.map(looked),
-    recesses: given.recesses.map((recess) => ({ ...recess, uprights: recess.uprights.map(looked) })),
-    inside: depthsIn(given.ground.outline, given.ground.rim),
-  };
-  const { recesses, bores } = seen;
+export const recessWalls = step("recess.walls", 2, (given: RecessWallsInput): readonly RecessWall[] => {
+  const { ground, wall } = given;
+  const inside = depthsIn(ground.outline, ground.rim);
+  const seen: Seen = { ground, wall, inside, round: ground.uprights.map(looked) };
+  const recess = seenRecess(given.recess);
   const walls = [
-    ...recesses.flatMap((recess, i) => [
-      ...[...faces(seen, recess), ...rim(seen, recess), ...joint(seen, recess), ...others(seen, recess)],
-      ...recesses.slice(0, i).map((other) => betweenRecesses(seen, recess, other)),
-    ]),
-    ...bores.flatMap((bore, i) => boreWalls(seen, bore, bores.slice(0, i))),
-    ...recesses.flatMap(({ id, out }) =>
-      out === null ? [] : outWalls(seen, `recess ${id}'s way out`, `recess.${id}`, out, [id]),
-    ),
+    ...[...faces(seen, recess), ...rim(seen, recess), ...joint(seen, recess), ...others(seen, recess)],
+    ...given.before.map((other) => betweenRecesses(seen, recess, seenRecess(other))),
   ];
-  // Nothing is to be moved for a wall that is thick enough.
-  return walls.map((wall) => (wall.left < given.wall - 1e-6 ? wall : { ...wall, mend: "leave it" }));
+  return toMend(walls, wall);
 });
 
-const told = (by: number) => `${Math.ceil(by * 100 - 1e-6) / 100} mm`;
+/** How far something has to be moved, so that it is far enough. */
+export const told = (by: number) => `${Math.ceil(by * 100 - 1e-6) / 100} mm`;
 
 function faces({ ground, wall }: Seen, { id, depth, uprights }: SeenRecess): RecessWall[] {
   const { thickness, thick } = ground;
@@ -144,98 +141,4 @@ function betweenRecesses({ wall }: Seen, a: SeenRecess, b: SeenRecess): RecessWa
     ids: ["cover.ledge", "recess.clearance"],
     mend: `move recess ${a.id} or ${b.id} so that they are ${told(wall - left)} further apart`,
   };
-}
-
-function boreWalls(given: Seen, { bore, between }: SunkBore, before: readonly SunkBore[]): RecessWall[] {
-  const place = `bore.${bore.id}`;
-  const apart = before.flatMap((other): RecessWall[] => {
-    // Two that begin in one recess meet there.
-    if (other.between.some((one) => one !== "bridge" && between.includes(one))) return [];
-    const left = Math.min(
-      ...rodsOf(bore).flatMap((one) => rodsOf(other.bore).map((two) => rodsApart(one, two))),
-    );
-    return [
-      {
-        ...{
-          of: place,
-          left,
-          between: `bore ${bore.id} and bore ${other.bore.id}`,
-          ids: [given.ground.thick],
-        },
-        mend: `change the height of bore ${bore.id} by ${told(given.wall - left)}`,
-      },
-    ];
-  });
-  return [...outWalls(given, `bore ${bore.id}`, place, bore, between), ...apart];
-}
-
-function rodsOf({ id, diameter, wood, ...axis }: Drilled): Rod[] {
-  return wood.map(([from, to]) => ({
-    ...{ what: `bore ${id}`, diameter, ids: [] },
-    ...{ from: alongBore(axis, from), to: alongBore(axis, to) },
-  }));
-}
-
-/** The wood round a bore in its part: to front and back, to the rim unless it comes out there, and to all that it doesn't lead to. */
-function outWalls(
-  { ground, round, recesses, wall, inside }: Seen,
-  named: string,
-  of: string,
-  bore: Drilled,
-  joins: readonly string[],
-): RecessWall[] {
-  const rods = rodsOf(bore);
-  const radius = bore.diameter / 2;
-  const { thickness, thick } = ground;
-  const squareOn = Math.abs(bore.from.x - bore.to.x) + Math.abs(bore.from.y - bore.to.y) < 1e-9;
-  const heights = rods.flatMap(({ from, to }) => [from.z, to.z]);
-  const front = -Math.max(...heights) - radius;
-  const back = thickness + Math.min(...heights) - radius;
-  const all = (what: string, left: number, ids: readonly string[], mend: string): RecessWall => ({
-    ...{ of, left, between: `${named} and ${what}`, ids: [...ids, thick], mend },
-  });
-  const away = (left: number) => `change its height by ${told(wall - left)} or move a recess that it joins`;
-  const skipped = (what: string) => joins.includes("bridge") && what === "the bridge's cradle";
-  const sunk = [
-    ...round
-      .filter(({ what }) => what !== "the core's room" && !skipped(what))
-      .map((one) => ({
-        what: one.what,
-        ids: one.ids,
-        left: Math.min(...rods.map((rod) => uprightToRod(one, rod))),
-      })),
-    ...recesses
-      .filter(({ id }) => !joins.includes(id))
-      .map(({ id, uprights }) => ({
-        ...{ what: `recess ${id}`, ids: ["cover.ledge"] },
-        left: Math.min(...uprights.flatMap((one) => rods.map((rod) => uprightToRod(one, rod)))),
-      })),
-    ...ground.rods.map((other) => ({
-      ...{ what: other.what, ids: other.ids, left: Math.min(...rods.map((rod) => rodsApart(rod, other))) },
-    })),
-  ];
-  const faces = squareOn
-    ? []
-    : [
-        ...(joins.includes("bridge")
-          ? []
-          : [all(`the front of the ${partName(ground)}`, front, [], away(front))]),
-        all(`the back of the ${partName(ground)}`, back, [], away(back)),
-      ];
-  const edge = named.startsWith("bore") ? rimLeft(ground, inside, rods) : null;
-  return [
-    ...faces,
-    ...(edge === null ? [] : [all(ground.sides, edge - radius, ground.ids, away(edge - radius))]),
-    ...sunk.map(({ what, left, ids }) => all(what, left, ids, away(left))),
-  ];
-}
-
-function partName({ part }: Ground): string {
-  return part === "neck" ? "core" : part === "body" ? "body" : `${part.slice(5)} wing`;
-}
-
-/** The least way from a wire's axis to its part's rim; a way out ends there, and the core's sides and ends are none of it. */
-function rimLeft({ part }: Ground, inside: (place: Point) => number, rods: readonly Rod[]): number | null {
-  if (part === "neck") return null;
-  return Math.min(...rods.map((rod) => leastShare((share) => inside(alongRod(rod, share)))));
 }

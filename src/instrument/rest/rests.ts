@@ -17,6 +17,7 @@ import type { Ground } from "./ground.ts";
 import { groundOf, type UnderRests } from "./grounds.ts";
 import { mountWalls } from "./mount-walls.ts";
 import { type Mount, mountsOf, ownPlace, pocketOf, takenBy } from "./mounts.ts";
+import { nearSlot } from "./near-slot.ts";
 import { plateRoom } from "./plate-room.ts";
 import { recessesTaken } from "./recesses-taken.ts";
 
@@ -86,7 +87,8 @@ export function restGetters(spec: Spec, store: Store, made: () => Under): Getter
       return restMounts.flatMap(({ part, id: _, place, least, ...given }, i) => {
         const others = restMounts.slice(0, i).filter((other) => other.part === part);
         const own = ground(part);
-        const whole = { ...own, taken: [...own.taken, ...others.map(takenBy)] };
+        const near = nearSlot(given.slot, given.wall, [...own.taken, ...others.map(takenBy)]);
+        const whole = { ...own, taken: near };
         const walls = store.answer(mountWalls, { ...given, ground: whole }).value;
         return walls.map((wall) => ({ ...wall, place, least, part }));
       });

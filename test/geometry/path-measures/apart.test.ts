@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { circle } from "../../../src/geometry/circle.ts";
+import { extentsApart, extentsOf } from "../../../src/geometry/measure.ts";
 import { mirrored } from "../../../src/geometry/mirror.ts";
 import { depthIn, depthsIn } from "../../../src/geometry/path-measures/depth-in.ts";
-import { boxesApart, leastOver, pathsApart } from "../../../src/geometry/path-measures/paths-apart.ts";
+import { leastOver, pathsApart } from "../../../src/geometry/path-measures/paths-apart.ts";
 import { rectangle } from "../../../src/geometry/rectangle.ts";
 
 const place = fc.record({
@@ -80,7 +81,7 @@ describe("how far two paths are apart", () => {
 
   it("is that of the boxes where these are as far apart as asked", () => {
     const [a, b] = [rectangle(0, 0, 10, 10), rectangle(40, 50, 60, 60)];
-    expect(boxesApart(a, b)).toBeCloseTo(50, 9);
+    expect(extentsApart(extentsOf([a])!, extentsOf([b])!)).toBeCloseTo(50, 9);
     expect(pathsApart(a, b, 50)).toBeCloseTo(50, 9);
     expect(pathsApart(a, circle({ x: 31, y: 31 }, 1), 20)).toBeCloseTo(Math.hypot(20, 20), 9);
   });
