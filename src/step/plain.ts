@@ -3,8 +3,13 @@ import { rounded } from "./rounded.ts";
 /** A frozen copy of plain data, and the text that stands for it. `fixed` says that what was copied is frozen all through itself, so that it stands for the same ever after. */
 type Plain = { readonly value: unknown; readonly text: string; readonly fixed: boolean };
 
-/** Copies of data that can't change any more, by what was copied. */
-export type Copies = WeakMap<object, Plain>;
+/** Copies of data that can't change any more, by what was copied, and how the names of records are written. */
+export type Copies = { readonly known: WeakMap<object, Plain>; readonly names: Map<string, string> };
+
+/** Nothing is known as yet. */
+export function noCopies(): Copies {
+  return { known: new WeakMap(), names: new Map() };
+}
 
 /**
  * A frozen copy of plain data (numbers, words, truth values, null, and lists and records of these) with its numbers rounded to 1e-6 and its keys in order, and the text that stands for it.
@@ -14,7 +19,7 @@ export type Copies = WeakMap<object, Plain>;
  */
 export function plainCopy(
   value: unknown,
-  copies: Copies = new WeakMap(),
+  copies: Copies = noCopies(),
 ): { readonly value: unknown; readonly text: string } {
   try {
     return copied(value, copies);
@@ -46,11 +51,11 @@ function copied(value: unknown, copies: Copies): Plain {
     return { value, text: JSON.stringify(value), fixed: true };
   }
   if (typeof value !== "object") throw new NotPlain(value, typeof value);
-  const known = copies.get(value);
+  const known = copies.known.get(value);
   if (known !== undefined) return known;
   if (!Array.isArray(value) && !isRecord(value)) throw new NotPlain(value, "an instance");
   const plain = Array.isArray(value) ? list(value, copies) : record(value, copies);
-  if (plain.fixed && plain.text.length > worthKeeping) copies.set(value, plain);
+  if (plain.fixed && plain.text.length > worthKeeping) copies.known.set(value, plain);
   return plain;
 }
 
@@ -87,9 +92,18 @@ function record(values: Record<string, unknown>, copies: Copies): Plain {
     // The one name that an assignment would take for something else.
     if (key === "__proto__") Object.defineProperty(copy, key, { value: its.value, enumerable: true });
     else copy[key] = its.value;
-    text += `${text.length === 1 ? "" : ","}${JSON.stringify(key)}:${its.text}`;
+    text += (text.length === 1 ? "" : ",") + written(key, copies.names) + its.text;
   }
   return { value: Object.freeze(copy), text: `${text}}`, fixed };
+}
+
+function written(name: string, names: Copies["names"]): string {
+  let text = names.get(name);
+  if (text === undefined) {
+    text = `${JSON.stringify(name)}:`;
+    names.set(name, text);
+  }
+  return text;
 }
 
 /** The way to something that stands in data. */

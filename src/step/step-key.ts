@@ -4,10 +4,13 @@ import type { Step } from "./step.ts";
 
 /** The key that a store answers a step's input under: SHA-256 over the step's name and version and the input's plain text. */
 export function stepKey<In, Out>(step: Step<In, Out>, input: In): string {
-  return keyOver(step.name, step.version, plainCopy(input).text);
+  return hashOf(keyText(step, plainCopy(input).text));
 }
 
-/** The same from the input's plain text. */
-export function keyOver(name: string, version: number, text: string): string {
-  return hashOf(`${name}\n${version}\n${text}`);
+/** What a step's key is the SHA-256 of, from the input's plain text. */
+export function keyText(
+  { name, version }: Pick<Step<never, unknown>, "name" | "version">,
+  text: string,
+): string {
+  return `${name}\n${version}\n${text}`;
 }
