@@ -19,7 +19,11 @@ if (existsSync(dist)) {
 }
 const { metafile } = await build({
   absWorkingDir: top,
-  entryPoints: ["src/cli.ts", "src/index.ts"],
+  entryPoints: [
+    ...["cli", "index"].map((name) => ({ in: `src/${name}.ts`, out: name })),
+    // Beside the commands, which start it as a thread.
+    { in: "src/pack/solids/solid-worker.ts", out: "solid-worker" },
+  ],
   outdir: "dist",
   bundle: true,
   splitting: true,

@@ -1,5 +1,6 @@
 import { InputError } from "../order/problem.ts";
 import { type Made, makePacks } from "../pack/make.ts";
+import { solidsAside } from "../pack/solids/solids-aside.ts";
 import { memoryStore } from "../step/store.ts";
 import type { Common, Console } from "./console.ts";
 import { type Variant, variantOptions } from "./options.ts";
@@ -17,10 +18,9 @@ export function make(given: MakeGiven): Promise<void> {
       const { orders, out } = given;
       const only = given.only.flatMap((names) => names.split(",").map((name) => name.trim()));
       const onPack = (done: number, of: number) => console.progress(`${done} of ${of} packs`);
-      const made = await makePacks(
-        { orders, out, only, options: variantOptions(given), onPack },
-        memoryStore(),
-      );
+      const { solids, end } = solidsAside(new URL("./solid-worker.js", import.meta.url));
+      const job = { orders, out, only, options: variantOptions(given), onPack };
+      const made = await makePacks(job, memoryStore(), solids).finally(end);
       console.progress("");
       if (!made.ok) throw new InputError(made.problems);
       if (console.json) console.print(`${JSON.stringify({ packs: made.value }, undefined, 2)}\n`);

@@ -2,7 +2,7 @@ import type { Kernel } from "../geometry/kernel.ts";
 import { mesh } from "../geometry/solid/mesh.ts";
 import type { TriangleMesh } from "../geometry/solid/triangle-mesh.ts";
 import type { Store } from "../step/store.ts";
-import type { MeshedPart } from "../workshop/assembly/assembled.ts";
+import type { MeshedPart, NamedSolid } from "../workshop/assembly/assembled.ts";
 import { assembledParts } from "../workshop/assembly/parts.ts";
 import type { Model } from "../workshop/model.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
@@ -16,14 +16,18 @@ export function meshedOnce(kernel: Kernel, store: Store): (file: SolidFile) => T
   return ({ name, key, solid }) => {
     const known = made.get(key);
     if (known !== undefined) return known;
-    const outcome = mesh(kernel, solid(store), chord);
-    if (outcome.kind !== "ok") {
-      const why = outcome.kind === "empty" ? "nothing is left of it" : `${outcome.problem} at ${outcome.at}`;
-      throw new Error(`${name} can't be made a mesh: ${why}`);
-    }
-    made.set(key, outcome.mesh);
-    return outcome.mesh;
+    const own = meshedFor(kernel, { name, solid: solid(store) });
+    made.set(key, own);
+    return own;
   };
+}
+
+/** The mesh of a pack's solid; one that has none is the program's fault. */
+export function meshedFor(kernel: Kernel, { name, solid }: NamedSolid): TriangleMesh {
+  const outcome = mesh(kernel, solid, chord);
+  if (outcome.kind === "ok") return outcome.mesh;
+  const why = outcome.kind === "empty" ? "nothing is left of it" : `${outcome.problem} at ${outcome.at}`;
+  throw new Error(`${name} can't be made a mesh: ${why}`);
 }
 
 /** The solid files of a model's parts, as they make up the assembled instrument. */
@@ -37,9 +41,13 @@ export function assembledMeshes(
   meshOf: (file: SolidFile) => TriangleMesh,
 ): readonly MeshedPart[] {
   return assembledFiles(model).map((file) => {
-    const mesh = meshOf(file);
-    return { name: file.name, mesh: model.spec.hand === "left" ? turnedBack(mesh) : mesh };
+    return { name: file.name, mesh: rightHanded(meshOf(file), model.spec.hand) };
   });
+}
+
+/** A part's mesh right-handed: of a left-hand order with y turned back. */
+export function rightHanded(mesh: TriangleMesh, hand: "right" | "left"): TriangleMesh {
+  return hand === "left" ? turnedBack(mesh) : mesh;
 }
 
 /** A mesh with y turned round, its triangles still counter-clockwise from outside. */

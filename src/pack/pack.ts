@@ -17,19 +17,20 @@ import type { Spec } from "../order/spec.ts";
 import { type Report, reportOf } from "../report/report.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
-import { assembled } from "../workshop/assembly/assembled.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
 import { fingerprints } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
-import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
+import { assembledFiles } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
 import { r12PackFiles } from "./r12-pack-file.ts";
 import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFiles } from "./sheet-pack-files.ts";
-import { assemblyPackFiles, solidPackFiles } from "./solid-pack-files.ts";
+import { type AskedSolids, askedSolids } from "./solids/asked-solids.ts";
+import type { Solids } from "./solids/solid-tasks.ts";
+import { solidsHere } from "./solids/solids-here.ts";
 import { titleFor } from "./title.ts";
 
 export type { Held };
@@ -44,10 +45,14 @@ export type Pack = {
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
 export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
-/** What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. */
+/**
+ * What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. `solids` does what is asked of the
+ * kernel somewhere else.
+ */
 export type Means = {
   readonly store: Store;
   readonly kernel: () => Promise<Kernel>;
+  readonly solids?: Solids;
   readonly only?: readonly string[] | "all";
 };
 
@@ -57,38 +62,59 @@ export type Means = {
  * Files that a refusing check holds back are left out and named. Every machine file and solid is read back before it is counted
  * as made; one that differs throws a ReadBackError.
  */
-export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means): Promise<Pack> {
+export async function packOf(
+  spec: Spec,
+  { store, kernel, solids = solidsHere(kernel), only = "all" }: Means,
+): Promise<Pack> {
   const model = modelOf(spec, store);
   const whole = only === "all";
   const wanted = ({ part }: { part: string }) => whole || only.includes(part);
-  const meshOf = meshedOnce(await kernel(), store);
-  const found = [
-    ...findings(model),
-    ...(whole ? await foundInSolids(model, meshOf, kernel, store) : []),
-  ].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const [flats, solids] = [flatsOf(spec).filter(wanted), solidFiles(model).filter(wanted)];
-  const named = [...flats, ...solids, ...(whole ? [{ name: "assembly" }] : [])];
-  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
-  const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
+  const [flats, files] = [flatsOf(spec).filter(wanted), solidFiles(model).filter(wanted)];
+  const pieces = whole ? assembledFiles(model) : [];
+  const asked = askedSolids(model, { pieces, files }, solids, store);
+  const own = findings(model);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
+  const parts: Parts = { model, store, drawn, files, pieces, asked, wanted, whole };
+  let made = await filesOf(parts, own);
+  // Titles and what is held back follow from refusals alone: all is drawn before the solids are measured, and again only where these refuse.
+  const inSolids = whole ? solidFindings(model, await asked.measured) : [];
+  const found = [...own, ...inSolids].sort((a, b) => (a.id < b.id ? -1 : 1));
+  if (inSolids.some(({ status }) => status === "refuse")) made = await filesOf(parts, found);
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
   // A part's outline and its solid may share a name.
-  const parts = fingerprints([...keys, ...solids.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
+  const prints = fingerprints([...keys, ...files.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
   const notLookedAt = whole ? [] : solidChecks.map(({ id }) => id);
-  const report = reportOf(model, found, parts, { parts: only, notLookedAt });
-  const made = [
-    ...(await drawnFiles(
-      drawn.filter(({ file }) => free(file)),
-      model,
-      found,
-    )),
-    ...(await pictureFiles(model, store, found, wanted, free)),
-    ...solids.filter(free).flatMap((file) => solidPackFiles(file, meshOf(file))),
-  ];
-  const pieces = whole ? assembledFiles(model) : [];
-  if (whole && [{ name: "assembly" }, ...pieces].every(free))
-    made.push(...(await assemblyFiles(model, pieces, meshOf, store, found)));
-  return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
+  const report = reportOf(model, found, prints, { parts: only, notLookedAt });
+  const { held } = made;
+  return { report, held, files: [...made.files, ...reportPackFiles(report, spec, held, made.files)] };
+}
+
+/** What the files of a pack are made of. */
+type Parts = {
+  readonly model: Model;
+  readonly store: Store;
+  readonly drawn: readonly DrawnFlat[];
+  readonly files: readonly SolidFile[];
+  readonly pieces: readonly SolidFile[];
+  readonly asked: AskedSolids;
+  readonly wanted: (file: { readonly part: string }) => boolean;
+  readonly whole: boolean;
+};
+
+/** All files of a pack but its report, by what was found, and those that are held back by it. */
+async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Pick<Pack, "files" | "held">> {
+  const { model, store, drawn, files, pieces, asked, wanted, whole } = parts;
+  const named = [...drawn.map(({ file }) => file), ...files, ...(whole ? [{ name: "assembly" }] : [])];
+  const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
+  const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
+  const flats = drawn.filter(({ file }) => free(file));
+  const made = await drawnFiles(flats, model, found);
+  made.push(...(await pictureFiles(model, store, found, wanted, free)));
+  const standing = whole && [{ name: "assembly" }, ...pieces].every(free);
+  const sheets = standing ? await assemblySheetFiles(parts, found) : [];
+  for (const file of asked.files.filter(free)) made.push(...(await file.files));
+  if (standing) made.push(...(await asked.assembly()), ...sheets);
+  return { held, files: made };
 }
 
 /** Machine files with their pictures, and each at full size on paper. */
@@ -117,33 +143,17 @@ async function pictureFiles(
   return made;
 }
 
-/** The assembled instrument as solids, and its sheets. */
-async function assemblyFiles(
-  model: Model,
-  pieces: readonly SolidFile[],
-  meshOf: ReturnType<typeof meshedOnce>,
-  store: Store,
+/** The sheets of the assembled instrument. */
+async function assemblySheetFiles(
+  { model, store, pieces, asked }: Parts,
   found: readonly Finding[],
 ): Promise<PackFile[]> {
-  const parts = pieces.map((file) => ({ file, mesh: meshOf(file) }));
-  const sheets = assemblySheets(
-    model,
-    parts.map(({ file: { name, key }, mesh }) => ({ name, key, mesh })),
-  );
-  const made = assemblyPackFiles(parts);
-  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
+  const meshes = await asked.meshes;
+  const parts = pieces.map(({ name, key }, i) => ({ name, key, mesh: meshes[i]! }));
+  const made: PackFile[] = [];
+  for (const file of assemblySheets(model, parts))
+    made.push(...(await sheetPackFiles(file, model, store, found)));
   return made;
-}
-
-/** What the checks of the assembled instrument find in the meshes that are written. */
-async function foundInSolids(
-  model: Model,
-  meshOf: ReturnType<typeof meshedOnce>,
-  kernel: Means["kernel"],
-  store: Store,
-): Promise<Finding[]> {
-  const parts = assembledMeshes(model, meshOf);
-  return solidFindings(model, assembled(model, parts, await kernel(), store));
 }
 
 function heldBy({ id, why, holds }: Finding, wanted: readonly { readonly name: string }[]): Held[] {

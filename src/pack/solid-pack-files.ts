@@ -12,8 +12,11 @@ import { fingerprintOf, hashOf } from "../step/key.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 
+/** A solid file without its recipe: plain data. */
+export type SolidNamed = Omit<SolidFile, "solid">;
+
 /** A solid as STL and as 3MF, each read back; a file that differs is the program's fault. */
-export function solidPackFiles(file: SolidFile, mesh: TriangleMesh): PackFile[] {
+export function solidPackFiles(file: SolidNamed, mesh: TriangleMesh): PackFile[] {
   const { name, folder, what, key } = file;
   const expected = expectedOfMesh(mesh);
   const stl = stlWrite(mesh);
@@ -30,7 +33,7 @@ export function solidPackFiles(file: SolidFile, mesh: TriangleMesh): PackFile[] 
 
 /** The parts of an instrument where they stand: an STL of as many closed pieces, and a 3MF with an object for each. */
 export function assemblyPackFiles(
-  parts: readonly { readonly file: SolidFile; readonly mesh: TriangleMesh }[],
+  parts: readonly { readonly file: SolidNamed; readonly mesh: TriangleMesh }[],
 ): PackFile[] {
   const pieces = parts.map(({ file: { name }, mesh }) => ({ name, mesh, expected: expectedOfMesh(mesh) }));
   const stl = stlWrite(inOne(parts.map(({ mesh }) => mesh)));

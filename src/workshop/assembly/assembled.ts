@@ -46,27 +46,46 @@ export function assembled(
   return measured(standing(model, parts, kernel, store), kernel);
 }
 
-/** An instrument's parts with what lies in its cradle and its strings, and the fits among them. */
-export function standing(
-  { spec, instrument }: Model,
-  parts: readonly MeshedPart[],
-  kernel: Kernel,
-  store: Store,
-): Standing {
-  const made = (name: string, solid: Solid): MeshedPart => {
+/** What stands in an instrument beside its parts: what lies in its cradle, and its strings as thin rods; each by its name and its recipe. */
+export type StandingBy = {
+  readonly pickup: readonly NamedSolid[];
+  readonly strings: readonly NamedSolid[];
+  readonly fits: readonly Fit[];
+};
+
+/** A solid and what it is called. */
+export type NamedSolid = { readonly name: string; readonly solid: Solid };
+
+/** What stands beside an instrument's parts, and the fits among all. */
+export function standingBy({ spec, instrument }: Model, parts: readonly string[], store: Store): StandingBy {
+  const pickup = instrument.corePockets
+    .filter(({ id }) => id === "cradle")
+    .map((cradle) => ({ name: "pickup", solid: filled(cradle, instrument.core) }));
+  const strings = strungOf(spec, instrument).map((strung, i) => ({
+    ...{ name: `string.${spec.strings[i]!.name}`, solid: store.answer(stringSolid, strung).value },
+  }));
+  const names = (list: readonly NamedSolid[]) => list.map(({ name }) => name);
+  return { pickup, strings, fits: fitsOf(spec, [...parts, ...names(pickup)], names(strings)) };
+}
+
+/** An instrument's parts with what stands beside them, meshed, and the fits among them. */
+export function standing(model: Model, parts: readonly MeshedPart[], kernel: Kernel, store: Store): Standing {
+  const by = standingBy(
+    model,
+    parts.map(({ name }) => name),
+    store,
+  );
+  return stoodBy(parts, by, kernel);
+}
+
+/** Parts with what stands beside them, meshed. */
+export function stoodBy(parts: readonly MeshedPart[], by: StandingBy, kernel: Kernel): Standing {
+  const made = ({ name, solid }: NamedSolid): MeshedPart => {
     const outcome = mesh(kernel, solid, chord);
     if (outcome.kind !== "ok") throw new Error(`${name} can't be made a mesh: ${outcome.kind}`);
     return { name, mesh: outcome.mesh };
   };
-  const pickup = instrument.corePockets
-    .filter(({ id }) => id === "cradle")
-    .map((cradle) => made("pickup", filled(cradle, instrument.core)));
-  const strings = strungOf(spec, instrument).map((strung, i) =>
-    made(`string.${spec.strings[i]!.name}`, store.answer(stringSolid, strung).value),
-  );
-  const names = (list: readonly MeshedPart[]) => list.map(({ name }) => name);
-  const all = [...parts, ...pickup];
-  return { meshes: [...all, ...strings], fits: fitsOf(spec, names(all), names(strings)) };
+  return { meshes: [...parts, ...by.pickup.map(made), ...by.strings.map(made)], fits: by.fits };
 }
 
 /** What lies in a cradle, its top flush with the core's front. */

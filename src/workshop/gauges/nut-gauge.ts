@@ -22,7 +22,7 @@ const leg = { long: 6, wide: 7 };
  * legs, as far apart as the plan is wide there and the clearance. Their inner sides follow the board's taper. It lies as it is
  * printed: across the neck along x, out of the front along y, the bar on y = 0; the letters look to the tail.
  */
-export const nutGauge = step("gauge.nut-width", 1, (given: NutGaugeInput): Solid => {
+export const nutGauge = step("gauge.nut-width", 2, (given: NutGaugeInput): Solid => {
   const { taper, thickness, clearance } = given;
   const text = { lines: given.lines, ...plateText };
   const size = textSize(text);

@@ -5,15 +5,14 @@ import { textStrokes } from "../../geometry/text-strokes.ts";
 import { strokeBands } from "./stroke-bands.ts";
 
 /**
- * Lines of text that stand out of a flat face: the height of their capitals, the width of a stroke, and how far out; mm. Strokes as bands have square ends and a quarter of
- * the corners, and take less than half the time to join.
+ * Lines of text that stand out of a flat face: the height of their capitals, the width of a stroke, and how far out; mm. Strokes are bands with
+ * square ends: a quarter of the corners that rounded ends would have, and less than half of the time to join them.
  */
 export type RaisedText = {
   readonly lines: readonly string[];
   readonly height: number;
   readonly stroke: number;
   readonly raised: number;
-  readonly strokes?: "bands";
 };
 
 /** Lines of text stand so many heights apart. */
@@ -33,9 +32,7 @@ export function raisedText(text: RaisedText, x: number, y: number, face: number)
   const outlines = text.lines.flatMap((line, i) => {
     const { strokes, width } = textStrokes(line, text.height);
     const at = { x: x - width / 2, y: y - text.height * (1 + lineStep * i) };
-    return strokes.flatMap((stroke) =>
-      text.strokes === "bands" ? bands(stroke, text.stroke / 2, at) : capsules(stroke, text.stroke / 2, at),
-    );
+    return strokes.flatMap((stroke) => bands(stroke, text.stroke / 2, at));
   });
   const reach = text.raised / 2;
   return { kind: "extrude", outlines, base: face - reach, height: text.raised + reach };
@@ -45,22 +42,4 @@ function bands(stroke: Path, radius: number, at: Point): Outline[] {
   const { points } = stroke;
   const moved = { closed: false, points: points.map((p) => ({ ...p, x: p.x + at.x, y: p.y + at.y })) };
   return strokeBands(moved, radius).map((outer) => ({ outer, holes: [] }));
-}
-
-/** The directions of an end's corners from the way on, degrees: half a hexagon, finer than a nozzle shows. */
-const corners = [-90, -30, 30, 90];
-
-/** What lies within `radius` of each straight piece of a stroke, its ends half hexagons, moved by `at`. */
-function capsules({ points }: Path, radius: number, at: Point): Outline[] {
-  return points.slice(1).map((to, k) => {
-    const from = points[k]!;
-    const way = Math.atan2(to.y - from.y, to.x - from.x);
-    const end = (place: Point, turned: number) =>
-      corners.map((corner) => {
-        const angle = way + turned + (corner * Math.PI) / 180;
-        const [x, y] = [radius * Math.cos(angle), radius * Math.sin(angle)];
-        return { x: at.x + place.x + x, y: at.y + place.y + y, bulge: 0 };
-      });
-    return { outer: { closed: true, points: [...end(to, 0), ...end(from, Math.PI)] }, holes: [] };
-  });
 }

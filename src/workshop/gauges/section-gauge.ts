@@ -31,7 +31,7 @@ const under = 0.3;
  * all along. Its hollow follows the neck through its thickness, so that it bears over all of it. It lies as it is printed:
  * across the neck along x, out of the front along y, the plate from z = 0 up; that face, with the letters, looks to the tail.
  */
-export const sectionGauge = step("gauge.section", 1, (given: SectionGaugeInput): Solid => {
+export const sectionGauge = step("gauge.section", 2, (given: SectionGaugeInput): Solid => {
   const { thickness, lines } = given;
   const text: RaisedText = { lines, ...plateText };
   const { half, depth } = given.middle;

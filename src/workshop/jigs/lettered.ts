@@ -1,10 +1,7 @@
 import { type Frame, upright } from "../../geometry/solid/frame.ts";
 import type { Solid } from "../../geometry/solid/solid.ts";
-import { plateText as gaugeText } from "../gauges/plate-text.ts";
+import { plateText } from "../gauges/plate-text.ts";
 import { raisedText, textSize } from "../gauges/raised-text.ts";
-
-/** As on gauges, its strokes as bands. */
-const plateText = { ...gaugeText, strokes: "bands" } as const;
 
 /** Lines of text on a jig, mm: centred on x, the capitals' tops at y, on a face z high. */
 export type Lettering = {
