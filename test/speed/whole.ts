@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { flatsOf } from "../../src/drawing/flat/flats.ts";
@@ -14,20 +14,34 @@ import type { Row } from "./row.ts";
 
 const top = join(import.meta.dirname, "..", "..");
 
-/** A whole instrument with every part, check and drawing, cold, with what it takes of memory; and all its outlines and numbers after one wing angle, warm. */
+/** An instrument cold: every part as a solid, every number and every check, nothing written; the same with all files of its pack; what it takes of memory; and outlines and numbers after one wing angle, warm. */
 export function wholeRows(): Row[] {
   const cli = join(top, "dist", "cli.js");
-  const out = mkdtempSync(join(tmpdir(), "speed-"));
-  const args = (order: string) => [cli, "make", join(top, "models", "orders", `${order}.yaml`), "--out", out];
+  // `approve` keeps a report beside the order: that of a copy.
+  const folder = mkdtempSync(join(tmpdir(), "speed-"));
+  cpSync(join(top, "models"), join(folder, "models"), { recursive: true });
+  const order = (name: string) => join(folder, "models", "orders", `${name}.yaml`);
+  const make = (name: string) => [cli, "make", order(name), "--out", join(folder, "out")];
+  const [winged, onePiece] = ["SY-0417", "SY-0422"] as const;
   try {
     return [
-      coldRow("whole instrument cold, winged (bar: under 45)", args("SY-0417"), 7),
-      coldRow("whole instrument cold, one-piece body and 7 strings (bar: under 45)", args("SY-0422"), 7),
-      memoryRow("memory of a whole instrument (bar: under 600)", args("SY-0417")),
+      coldRow(
+        "whole instrument cold, winged: numbers, solids, checks (bar: under 45)",
+        [cli, "approve", order(winged)],
+        7,
+      ),
+      coldRow(
+        "the same with a one-piece body and 7 strings (bar: under 45)",
+        [cli, "approve", order(onePiece)],
+        7,
+      ),
+      coldRow("its whole pack, winged (bars: 70 with fixtures, 90 with paper)", make(winged), 7),
+      coldRow("its whole pack, one-piece (bars: 70 with fixtures, 90 with paper)", make(onePiece), 7),
+      memoryRow("memory of a whole pack (bars: under 600, with fixtures 800)", make(winged)),
       wingAngleRow(),
     ];
   } finally {
-    rmSync(out, { recursive: true, force: true });
+    rmSync(folder, { recursive: true, force: true });
   }
 }
 
