@@ -9,6 +9,7 @@ import { kernelOnce } from "./kernel-once.ts";
 import { loadOrder } from "./load.ts";
 import { type Held, type Pack, packOf, partNames } from "./pack.ts";
 import type { Solids } from "./solids/solid-tasks.ts";
+import { solidsHere } from "./solids/solids-here.ts";
 
 /** What to make and where. */
 export type Job = {
@@ -37,8 +38,11 @@ export type Made = {
  * Make the packs of many orders. Nothing is written unless every order can be built: one order's problems stop all, so that a
  * set of packs is never half of one day and half of another. `solids` does what is asked of the solid kernel; in this thread if it is left out.
  */
-export async function makePacks(job: Job, store: Store, solids?: Solids): Promise<Checked<Made[]>> {
-  const kernel = kernelOnce();
+export async function makePacks(
+  job: Job,
+  store: Store,
+  solids: Solids = solidsHere(kernelOnce()),
+): Promise<Checked<Made[]>> {
   const readings = keptReadings();
   const loaded = job.orders.map((file) => loadOrder(file, store, job.options, readings));
   const problems = [...unknownParts(job.only), ...loaded.flatMap((spec) => (spec.ok ? [] : spec.problems))];
@@ -49,7 +53,7 @@ export async function makePacks(job: Job, store: Store, solids?: Solids): Promis
   const only = job.only.length === 0 ? "all" : job.only;
   const packs: Pack[] = [];
   for (const spec of specs) {
-    packs.push(await packOf(spec, { store, kernel, only, ...(solids && { solids }) }));
+    packs.push(await packOf(spec, { store, solids, only }));
     job.onPack?.(packs.length, specs.length);
   }
   const named = packs.map((pack) => ({ pack, name: folderName(pack, variant) }));

@@ -12,7 +12,6 @@ import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
 import { svgText } from "../files/svg/write-svg.ts";
-import type { Kernel } from "../geometry/kernel.ts";
 import type { Spec } from "../order/spec.ts";
 import { type Report, reportOf } from "../report/report.ts";
 import { fingerprintOf } from "../step/key.ts";
@@ -30,7 +29,6 @@ import { type Held, reportPackFiles } from "./report-pack-files.ts";
 import { sheetPackFiles } from "./sheet-pack-files.ts";
 import { type AskedSolids, askedSolids } from "./solids/asked-solids.ts";
 import type { Solids } from "./solids/solid-tasks.ts";
-import { solidsHere } from "./solids/solids-here.ts";
 import { titleFor } from "./title.ts";
 
 export type { Held };
@@ -45,14 +43,10 @@ export type Pack = {
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
 export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
-/**
- * What a pack is made with: a store of steps, the solid kernel once something asks for it, and the parts to keep to. `solids` does what is asked of the
- * kernel somewhere else.
- */
+/** What a pack is made with: a store of steps, what meshes and measures its solids, and the parts to keep to. */
 export type Means = {
   readonly store: Store;
-  readonly kernel: () => Promise<Kernel>;
-  readonly solids?: Solids;
+  readonly solids: Solids;
   readonly only?: readonly string[] | "all";
 };
 
@@ -62,10 +56,7 @@ export type Means = {
  * Files that a refusing check holds back are left out and named. Every machine file and solid is read back before it is counted
  * as made; one that differs throws a ReadBackError.
  */
-export async function packOf(
-  spec: Spec,
-  { store, kernel, solids = solidsHere(kernel), only = "all" }: Means,
-): Promise<Pack> {
+export async function packOf(spec: Spec, { store, solids, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
   const whole = only === "all";
   const wanted = ({ part }: { part: string }) => whole || only.includes(part);

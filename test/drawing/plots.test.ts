@@ -14,6 +14,7 @@ import type { Sheet } from "../../src/drawing/sheet/sheet.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { packOf } from "../../src/pack/pack.ts";
 import { reportFor } from "../../src/pack/report-for.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { designs, everyCount, frettedSpec, specOf } from "../samples.ts";
@@ -255,12 +256,12 @@ describe("plots in a pack", () => {
     reportFor(spec, store);
     expect(ran.length).toBeGreaterThan(20);
     expect(plotSteps(ran)).toEqual([]);
-    const kernel = kernelOnce();
-    const neck = await packOf(spec, { store, kernel, only: ["neck"] });
+    const solids = solidsHere(kernelOnce());
+    const neck = await packOf(spec, { store, solids, only: ["neck"] });
     expect(plotSteps(ran)).toEqual([]);
     expect(ran).not.toContain("strings.gaps");
     expect(neck.files.some(({ path }) => path.startsWith("plots/"))).toBe(false);
-    const { files } = await packOf(spec, { store, kernel });
+    const { files } = await packOf(spec, { store, solids });
     expect(plotSteps(ran).sort()).toEqual(plotFiles.map(({ name }) => `plot.${name}`).sort());
     const manifest = JSON.parse(String(files.find(({ path }) => path === "manifest.json")!.content));
     for (const { name, what } of plotFiles) {

@@ -6,6 +6,7 @@ import type { Options } from "../../src/order/resolve.ts";
 import type { Spec, SpecValue } from "../../src/order/spec.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { type Means, type Pack, packOf, partNames } from "../../src/pack/pack.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { everyCount, specOf } from "../samples.ts";
 
@@ -22,8 +23,12 @@ const prints = ({ files }: Pack) =>
       .map(({ path, fingerprint, content }) => [path, { fingerprint, hash: hashOf(content) }]),
   );
 const kernel = kernelOnce();
-const packed = (spec: Spec, store = memoryStore(), only: Means["only"] = "all") =>
-  packOf(spec, { store, kernel, only });
+const packed = (
+  spec: Spec,
+  store = memoryStore(),
+  solids = solidsHere(kernel),
+  only: Means["only"] = "all",
+) => packOf(spec, { store, solids, only });
 
 /** The machine files that differ between two packs by name, those that are gone or new too; the bytes of the others are held alike. */
 function changed(a: Pack, b: Pack) {
@@ -40,11 +45,12 @@ function changed(a: Pack, b: Pack) {
   return [...moved, ...gone, ...fresh].map((name) => name.replace(/.*\//, "")).sort();
 }
 
-/** What these packs share is worked out once: that a store changes nothing has a test of its own. */
+/** What these packs share is worked out and meshed once: that this changes nothing has a test of its own. */
 const shared = memoryStore();
+const meshed = solidsHere(kernel);
 
 function pack(more = "", options: Options = {}, only: Means["only"] = "all"): Promise<Pack> {
-  return packed(specOf("sedge", 5, more, options), shared, only);
+  return packed(specOf("sedge", 5, more, options), shared, meshed, only);
 }
 
 let kept: Promise<Pack> | undefined;
@@ -100,10 +106,11 @@ describe("a pack", () => {
     );
     const alone = [];
     for (const { design, count } of some) alone.push(hashes(await packed(specOf(design, count))));
-    const store = memoryStore();
+    const [store, solids] = [memoryStore(), solidsHere(kernel)];
     for (const list of [[...some].reverse(), some]) {
       const made = [];
-      for (const { design, count } of list) made.push(hashes(await packed(specOf(design, count), store)));
+      for (const { design, count } of list)
+        made.push(hashes(await packed(specOf(design, count), store, solids)));
       expect(list === some ? made : made.reverse()).toEqual(alone);
     }
   });
@@ -139,7 +146,7 @@ describe("a pack", () => {
   });
 
   it("of some parts has just these, and their numbers", async () => {
-    const nut = await packed(specOf("sedge", 5), memoryStore(), ["nut"]);
+    const nut = await packed(specOf("sedge", 5), memoryStore(), solidsHere(kernel), ["nut"]);
     expect([...prints(nut).keys()]).toEqual([
       "outlines/nut.dxf",
       "outlines/nut.stl",

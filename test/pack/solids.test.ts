@@ -33,7 +33,7 @@ describe("solids worked out in a thread of their own", () => {
     const only = ["nut", "bridge"];
     const [here, there] = await Promise.all(
       [solidsHere(kernel), aside.solids].map((solids) =>
-        packOf(specOf("sedge", 4), { store: memoryStore(), kernel, solids, only }),
+        packOf(specOf("sedge", 4), { store: memoryStore(), solids, only }),
       ),
     );
     expect(here!.files.filter(({ path }) => path.endsWith(".stl")).length).toBeGreaterThanOrEqual(2);
@@ -75,8 +75,8 @@ describe("a pack whose solids refuse once they are measured", () => {
     const spec = specOf("sedge", 4);
     const store = memoryStore();
     const [good, bad] = [
-      await packOf(spec, { store, kernel }),
-      await packOf(spec, { store, kernel, solids: overlapping }),
+      await packOf(spec, { store, solids: own }),
+      await packOf(spec, { store, solids: overlapping }),
     ];
     const paths = ({ files }: typeof good) => files.map(({ path }) => path);
     expect(paths(good)).toContain("outlines/assembly.stl");

@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import type { Options } from "../../src/order/resolve.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { packOf } from "../../src/pack/pack.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { stepKey } from "../../src/step/step-key.ts";
 import { memoryStore, type Store } from "../../src/step/store.ts";
 import { specOf } from "../samples.ts";
@@ -29,7 +30,7 @@ function after(first: Store, known: ReadonlySet<string>, onRun: (name: string) =
 
 /** Which steps run again after each of ten edits of a five-string sedge; no other test says what a change costs. */
 it("runs again, after each edit, just what rests on it", async () => {
-  const kernel = kernelOnce();
+  const solids = solidsHere(kernelOnce());
   const known = new Set<string>();
   let all = 0;
   const first = memoryStore(() => all++);
@@ -40,16 +41,16 @@ it("runs again, after each edit, just what rests on it", async () => {
       return answer;
     },
   };
-  await packOf(specOf("sedge", 5), { store: noted, kernel });
+  await packOf(specOf("sedge", 5), { store: noted, solids });
   const lines: string[] = [];
   for (const [what, options] of edits) {
     let ran: string[] = [];
     const store = after(first, known, (name) => ran.push(name));
-    await packOf(specOf("sedge", 5, "", options), { store, kernel });
+    await packOf(specOf("sedge", 5, "", options), { store, solids });
     lines.push(`${what} (${ran.length} of ${all}): ${ran.sort().join(" ")}`);
     if (what !== edits[0]![0]) continue;
     ran = [];
-    await packOf(specOf("sedge", 5, "", options), { store, kernel });
+    await packOf(specOf("sedge", 5, "", options), { store, solids });
     expect(ran, "the same again").toEqual([]);
   }
   expect(known.size).toBe(all);

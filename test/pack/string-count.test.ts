@@ -2,11 +2,12 @@ import { createHash } from "node:crypto";
 import { expect, it } from "vitest";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { type Pack, packOf } from "../../src/pack/pack.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { compareReports } from "../../src/report/compare.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { frettedSpec, specOf } from "../samples.ts";
 
-const means = { store: memoryStore(), kernel: kernelOnce() };
+const means = { store: memoryStore(), solids: solidsHere(kernelOnce()) };
 
 /** Every file with a fingerprint, by that and by its bytes. */
 function prints({ files }: Pack) {

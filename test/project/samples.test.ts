@@ -5,6 +5,7 @@ import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { loadOrder } from "../../src/pack/load.ts";
 import { packOf } from "../../src/pack/pack.ts";
 import { reportFor } from "../../src/pack/report-for.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { compareReports } from "../../src/report/compare.ts";
 import { readReport } from "../../src/report/read-report.ts";
 import { memoryStore } from "../../src/step/store.ts";
@@ -19,11 +20,11 @@ function specOfSample(name: string) {
   return { store, spec: spec.value };
 }
 
-const kernel = kernelOnce();
+const solids = solidsHere(kernelOnce());
 
 async function packOfSample(name: string) {
   const { store, spec } = specOfSample(name);
-  return packOf(spec, { store, kernel });
+  return packOf(spec, { store, solids });
 }
 
 describe("the samples", () => {

@@ -10,6 +10,7 @@ import { dxfText } from "../../src/files/dxf/write-dxf.ts";
 import { dxfR12Text } from "../../src/files/dxf/write-r12.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { packOf } from "../../src/pack/pack.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { frettedSpec, orderText, resolved, sampleText, specOf } from "../samples.ts";
@@ -94,7 +95,7 @@ describeWith(ezdxf, "DXF R12, opened by ezdxf and shapely", () => {
     );
     const spec = resolved(orderText("sedge", 5), {}, { shops: { samphire: shop } });
     if (!spec.ok) throw new Error(JSON.stringify(spec.problems));
-    const { files } = await packOf(spec.value, { store, kernel: kernelOnce(), only: ["nut"] });
+    const { files } = await packOf(spec.value, { store, solids: solidsHere(kernelOnce()), only: ["nut"] });
     const file = files.find(({ path }) => path === "outlines/nut-r12.dxf")!;
     mkdirSync(dirname(join(work, file.path)), { recursive: true });
     expect(file).toMatchObject({
