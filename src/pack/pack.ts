@@ -19,7 +19,7 @@ import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
-import { fingerprints } from "./fingerprints.ts";
+import { printsOf } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { assembledFiles } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
@@ -72,8 +72,7 @@ export async function packOf(spec: Spec, { store, solids, only = "all" }: Means)
   const found = [...own, ...inSolids].sort((a, b) => (a.id < b.id ? -1 : 1));
   if (inSolids.some(({ status }) => status === "refuse")) made = await filesOf(parts, found);
   const keys = drawn.map(({ file: { name }, answer: { key } }) => ({ name, key }));
-  // A part's outline and its solid may share a name.
-  const prints = fingerprints([...keys, ...files.map(({ name, key }) => ({ name: `${name}.stl`, key }))]);
+  const prints = printsOf(keys, files);
   const notLookedAt = whole ? [] : solidChecks.map(({ id }) => id);
   const report = reportOf(model, found, prints, { parts: only, notLookedAt });
   const { held } = made;

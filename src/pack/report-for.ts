@@ -7,7 +7,7 @@ import type { Store } from "../step/store.ts";
 import { unasked } from "../step/unasked.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
-import { fingerprints } from "./fingerprints.ts";
+import { printsOf } from "./fingerprints.ts";
 
 /** The report alone, with no file made, no drawing drawn and no solid built: what `check` asks for. It names the checks that need solids. */
 export function reportFor(spec: Spec, store: Store): Report {
@@ -20,5 +20,5 @@ export function reportFor(spec: Spec, store: Store): Report {
 export function partPrints(model: Model, store: Store): ReadonlyMap<string, string> {
   const keys = unasked(store);
   const drawn = flatsOf(model.spec).map((file) => ({ name: file.name, key: file.of(model, keys).key }));
-  return fingerprints([...drawn, ...solidFiles(model)]);
+  return printsOf(drawn, solidFiles(model));
 }

@@ -6,6 +6,7 @@ import type { Options } from "../../src/order/resolve.ts";
 import type { Spec, SpecValue } from "../../src/order/spec.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { type Means, type Pack, packOf, partNames } from "../../src/pack/pack.ts";
+import { reportFor } from "../../src/pack/report-for.ts";
 import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { everyCount, specOf } from "../samples.ts";
@@ -143,6 +144,10 @@ describe("a pack", () => {
     expect(await print("set:\n  tailpiece.height: 16.5\n")).not.toBe(await print(""));
     expect(await print("", { strings: "5", hand: "right" })).toBe(await print(""));
     expect(await print("set:\n  nut.margin: 3.75\n")).toBe(await print(""));
+  });
+
+  it("has the fingerprint that a check of its order tells without making it", async () => {
+    expect(reportFor(specOf("sedge", 5), shared).fingerprint).toBe((await usual()).report.fingerprint);
   });
 
   it("of some parts has just these, and their numbers", async () => {
