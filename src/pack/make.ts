@@ -1,3 +1,4 @@
+import { makeFolder } from "../files/make-folder.ts";
 import { freeOrPack, publish } from "../files/publish.ts";
 import { didYouMean } from "../order/nearest.ts";
 import { type Checked, commandLine, type Problem } from "../order/problem.ts";
@@ -51,6 +52,8 @@ export async function makePacks(
   if (problems.length > 0) return { ok: false, problems };
   const variant = isVariant(job);
   const only = job.only.length === 0 ? "all" : job.only;
+  // What is in the way is told before anything is made; a variant's own place is known only by its fingerprint.
+  for (const { order } of specs) await (variant ? makeFolder(job.out) : freeOrPack(job.out, order));
   const packs: Pack[] = [];
   for (const spec of specs) {
     packs.push(await packOf(spec, { store, solids, only }));
