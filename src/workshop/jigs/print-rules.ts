@@ -13,7 +13,7 @@ export type PrintRules = {
  * bed (G: for the skirt and the clips).
  */
 export const printed = {
-  ...{ wall: 1.2, pin: 3, overhang: 45, accuracy: 0.2, margin: 5 },
+  ...{ wall: 1.2, pin: 3, overhang: 45, bridge: 13, accuracy: 0.2, margin: 5 },
   clearance: { press: 0.12, slide: 0.25, loose: 0.4 },
 } as const;
 
