@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { annotated } from "../../src/drawing/sheet/annotate.ts";
-import { standing, takenBy } from "../../src/drawing/sheet/clear.ts";
+import { nearby, standing, takenBy } from "../../src/drawing/sheet/clear.ts";
 import { hatched } from "../../src/drawing/sheet/hatch.ts";
 import { boxOf, textBox } from "../../src/drawing/sheet/lettering.ts";
 import { measured, stacked } from "../../src/drawing/sheet/linear.ts";
@@ -53,7 +53,8 @@ describe("texts that step aside", () => {
 
 describe("what stands clear", () => {
   const taken = takenBy({ ...square, texts: [words("52.00", 5, 8)] });
-  const stands = (more: Partial<Marks>) => standing(taken, takenBy({ lines: [], texts: [], ...more }));
+  const stands = (more: Partial<Marks>) =>
+    standing(nearby(taken), takenBy({ lines: [], texts: [], ...more }));
 
   it.each<[string, Partial<Marks>, string]>([
     ["a text far off", { texts: [words("1", 60, 60)] }, "clear"],
@@ -83,7 +84,29 @@ describe("what stands clear", () => {
   it("tells of a dimension's line across another's", () => {
     const one = takenBy({ lines: [stroke("dimension", { x: 0, y: 0 }, { x: 9, y: 0 })], texts: [] });
     const other = takenBy({ lines: [stroke("dimension", { x: 4, y: -5 }, { x: 4, y: 5 })], texts: [] });
-    expect(standing(one, other)).toBe("crossing");
+    expect(standing(nearby(one), other)).toBe("crossing");
+  });
+});
+
+describe("what is looked up by where it lies", () => {
+  it("is all that touches a box, and nothing else, of many stretches and texts", () => {
+    const at = (i: number) => ({ x: (i * 37) % 100, y: (i * 61) % 90 });
+    const lines = Array.from({ length: 200 }, (_, i) => stroke("edge", at(i), at(i + 7)));
+    const texts = Array.from({ length: 40 }, (_, i) => words("12.5", at(3 * i).x, at(3 * i).y));
+    const all = takenBy({ lines, texts });
+    const near = nearby(all);
+    let some = 0;
+    for (let i = 0; i < 50; i++) {
+      const { x, y } = at(5 * i);
+      const box = { minX: x, minY: y, maxX: x + 12, maxY: y + 7 };
+      const touches = (one: typeof box) =>
+        one.minX <= box.maxX && box.minX <= one.maxX && one.minY <= box.maxY && box.minY <= one.maxY;
+      const found = near(box);
+      expect(new Set(found.stretches)).toEqual(new Set(all.stretches.filter(touches)));
+      expect(new Set(found.boxes)).toEqual(new Set(all.boxes.filter(touches)));
+      some += found.boxes.length;
+    }
+    expect(some).toBeGreaterThan(20);
   });
 });
 

@@ -1,4 +1,4 @@
-import { overlap, standing, type Taken, takenBy, taking } from "./clear.ts";
+import { type Nearby, nearby, nearbyAll, overlap, standing, takenBy } from "./clear.ts";
 import { textBox } from "./lettering.ts";
 import { type Box, type Marks, together } from "./sheet.ts";
 
@@ -26,10 +26,11 @@ const mostTries = 20;
  * only where nothing else is left. The same input gives the same drawing.
  */
 export function annotated(view: Marks, annotations: readonly Annotation[]): Annotated {
+  const drawn = nearby(takenBy(view));
   let order = [...annotations];
   let last = "";
   for (let tries = 0; tries < mostTries; tries++) {
-    const placed = inTurn(view, order);
+    const placed = inTurn(drawn, order);
     if (placed.kind === "ok") return { kind: "ok", marks: together([view, ...placed.parts]) };
     last = placed.blocked.name;
     if (order[0] === placed.blocked) break;
@@ -42,24 +43,25 @@ type InTurn =
   | { readonly kind: "ok"; readonly parts: readonly Marks[] }
   | { readonly kind: "blocked"; readonly blocked: Annotation };
 
-function inTurn(view: Marks, annotations: readonly Annotation[]): InTurn {
-  let taken = takenBy(view);
+function inTurn(drawn: Nearby, annotations: readonly Annotation[]): InTurn {
+  const taken = [drawn];
   const parts: Marks[] = [];
   for (const [i, annotation] of annotations.entries()) {
     const kept = annotations.slice(i + 1).flatMap(({ keep = [] }) => keep);
-    const way = bestWay(taken, kept, annotation);
+    const way = bestWay(nearbyAll(taken), kept, annotation);
     if (way === undefined) return { kind: "blocked", blocked: annotation };
     parts.push(way);
-    taken = taking(taken, takenBy(way));
+    taken.push(nearby(takenBy(way)));
   }
   return { kind: "ok", parts };
 }
 
 /** The first way that is clear and out of others' way; else the first that is clear; else the first that only crosses lines. */
-function bestWay(taken: Taken, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
+function bestWay(taken: Nearby, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
   let [clear, crossing]: (Marks | undefined)[] = [];
   for (const way of ways()) {
-    if (way.texts.some((text) => taken.boxes.some((box) => overlap(textBox(text), box)))) continue;
+    const boxes = way.texts.map(textBox);
+    if (boxes.some((text) => taken(text).boxes.some((box) => overlap(text, box)))) continue;
     const more = takenBy(way);
     const stands = standing(taken, more);
     if (stands === "blocked") continue;

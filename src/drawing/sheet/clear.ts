@@ -1,3 +1,4 @@
+import Flatbush from "flatbush";
 import { facet } from "../../geometry/facet.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
@@ -37,11 +38,33 @@ function stretch(weight: Weight, a: Point, b: Point): Stretch {
   };
 }
 
-/** Both as one. */
-export function taking(one: Taken, other: Taken): Taken {
-  return {
-    stretches: [...one.stretches, ...other.stretches],
-    boxes: [...one.boxes, ...other.boxes],
+/** What of something drawn lies in or at a box. */
+export type Nearby = (around: Box) => Taken;
+
+/** Makes what is drawn ready to be asked often what of it lies near something. */
+export function nearby({ stretches, boxes }: Taken): Nearby {
+  const [lines, texts] = [within(stretches), within(boxes)];
+  return (around) => ({ stretches: lines(around), boxes: texts(around) });
+}
+
+/** Those of some boxed things that touch a box. */
+function within<T extends Box>(things: readonly T[]): (around: Box) => T[] {
+  // Of a few it costs less to ask each.
+  if (things.length < 16) return (around) => things.filter((thing) => touches(thing, around));
+  const index = new Flatbush(things.length);
+  for (const { minX, minY, maxX, maxY } of things) index.add(minX, minY, maxX, maxY);
+  index.finish();
+  return ({ minX, minY, maxX, maxY }) => index.search(minX, minY, maxX, maxY).map((i) => things[i]!);
+}
+
+/** All that lies near, of several things drawn. */
+export function nearbyAll(all: readonly Nearby[]): Nearby {
+  return (around) => {
+    const found = all.map((near) => near(around));
+    return {
+      stretches: found.flatMap(({ stretches }) => stretches),
+      boxes: found.flatMap(({ boxes }) => boxes),
+    };
   };
 }
 
@@ -53,20 +76,22 @@ export function taking(one: Taken, other: Taken): Taken {
  * - `crossing`: all that, but a dimension's line crosses another's.
  * - `blocked`: neither.
  */
-export function standing(taken: Taken, more: Taken): "clear" | "crossing" | "blocked" {
+export function standing(taken: Nearby, more: Taken): "clear" | "crossing" | "blocked" {
   const boxes = more.boxes.map((box) => grown(box, gap));
   const own = more.boxes.some((box, i) => more.boxes.some((other, k) => k > i && overlap(box, other)));
-  if (own || boxes.some((box) => taken.boxes.some((other) => overlap(box, other)))) return "blocked";
+  if (own) return "blocked";
   if (boxes.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
-  const around = grown(extentOf(more), 2 * gap + apart);
-  const near = taken.stretches.filter((other) => touches(other, around));
-  if (boxes.some((box) => near.some((stretch) => crosses(stretch, box)))) return "blocked";
-  if (more.boxes.some((box) => near.some((other) => misread(box, other)))) return "blocked";
-  if (taken.boxes.some((box) => more.stretches.some((one) => misread(box, one)))) return "blocked";
-  const there = taken.boxes.map((box) => grown(box, gap));
+  const near = taken(grown(extentOf(more), 2 * gap + apart + under));
+  if (boxes.some((box) => near.boxes.some((other) => overlap(box, other)))) return "blocked";
+  if (boxes.some((box) => near.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
+  if (more.boxes.some((box) => near.stretches.some((other) => misread(box, other)))) return "blocked";
+  if (near.boxes.some((box) => more.stretches.some((one) => misread(box, one)))) return "blocked";
+  const there = near.boxes.map((box) => grown(box, gap));
   if (there.some((box) => more.stretches.some((stretch) => crosses(stretch, box)))) return "blocked";
-  if (more.stretches.some((one) => near.some((other) => hides(one, other)))) return "blocked";
-  return more.stretches.some((one) => near.some((other) => crossing(one, other))) ? "crossing" : "clear";
+  if (more.stretches.some((one) => near.stretches.some((other) => hides(one, other)))) return "blocked";
+  return more.stretches.some((one) => near.stretches.some((other) => crossing(one, other)))
+    ? "crossing"
+    : "clear";
 }
 
 function extentOf({ stretches, boxes }: Taken): Box {
@@ -94,6 +119,11 @@ export function overlap(a: Box, b: Box): boolean {
 /** Whether two boxes have a place in common, their borders included. */
 function touches(a: Box, b: Box): boolean {
   return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
+}
+
+/** Whether two boxes come as near each other as so much. */
+function touchesBy(a: Box, b: Box, by: number): boolean {
+  return a.minX - by <= b.maxX && b.minX <= a.maxX + by && a.minY - by <= b.maxY && b.minY <= a.maxY + by;
 }
 
 /** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky). */
@@ -133,7 +163,7 @@ const followed: readonly Weight[] = ["dimension", "station"];
 function hides(one: Stretch, other: Stretch): boolean {
   const both = followed.includes(one.weight) && followed.includes(other.weight);
   const near = both ? apart : beside;
-  if (!touches(grown(one, near), other)) return false;
+  if (!touchesBy(one, other, near)) return false;
   if (other.weight === "hatch" || other.weight === "arrow" || one.weight === "arrow") return false;
   // A section's thick end may stand on the thin line that leads to its own measure.
   if (one.weight === "station" && other.weight === "extension") return false;
