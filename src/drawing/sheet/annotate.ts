@@ -1,4 +1,4 @@
-import { type Nearby, nearby, nearbyAll, overlap, standing, takenBy } from "./clear.ts";
+import { isOver, type Nearby, nearby, nearbyAll, overlap, standing, takenBy } from "./clear.ts";
 import { textBox } from "./lettering.ts";
 import { type Box, type Marks, together } from "./sheet.ts";
 
@@ -60,8 +60,8 @@ function inTurn(drawn: Nearby, annotations: readonly Annotation[]): InTurn {
 function bestWay(taken: Nearby, kept: readonly Box[], { ways }: Annotation): Marks | undefined {
   let [clear, crossing]: (Marks | undefined)[] = [];
   for (const way of ways()) {
-    const boxes = way.texts.map(textBox);
-    if (boxes.some((text) => taken(text).boxes.some((box) => overlap(text, box)))) continue;
+    // Most ways fail by their words, and those are asked for less than their lines.
+    if (way.texts.some((text) => isOver(taken, textBox(text)))) continue;
     const more = takenBy(way);
     const stands = standing(taken, more);
     if (stands === "blocked") continue;

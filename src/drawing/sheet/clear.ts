@@ -68,6 +68,13 @@ export function nearbyAll(all: readonly Nearby[]): Nearby {
   };
 }
 
+/** Whether a text stands over what is there, or nearer to it than a gap. */
+export function isOver(taken: Nearby, text: Box): boolean {
+  const box = grown(text, gap);
+  const { stretches, boxes } = taken(box);
+  return boxes.some((other) => overlap(box, other)) || stretches.some((stretch) => crosses(stretch, box));
+}
+
 /**
  * How new marks stand beside what is there.
  *
