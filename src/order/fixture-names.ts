@@ -4,6 +4,9 @@ import type { Spec } from "./spec.ts";
 /** The fixtures of the wings, by the names of their files without ending. */
 export const wingFixtures = { bass: "wing-bass-router", treble: "wing-treble-router" } as const;
 
+/** The fixture of the neck's plan, by its file. */
+export const neckFixture = "neck-shaper";
+
 /** A fixture that a guide follows: its file's name without ending, whose it is, the builds that it applies to, and what it shows. */
 export type FixtureName = {
   readonly file: string;
@@ -19,6 +22,10 @@ export const allFixtures: readonly FixtureName[] = [
     applies: (build: Spec["build"]) => build === "winged",
     what: `router fixture of the ${side} wing: template, guided edge, what holds the work, direction of the cut`,
   })),
+  {
+    ...{ file: neckFixture, part: "neck", applies: () => true },
+    what: "shaper fixture of the neck's plan, used twice: template, guided edge, what holds the work, direction of the cut",
+  },
 ];
 
 /** The fixtures that a build has, by the names of their files. */

@@ -130,6 +130,7 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
       },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
+      headFinish: design.data.head.finish ?? null,
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
       partWoods: partWoodsOf(design.data),
       ...{

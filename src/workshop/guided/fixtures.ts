@@ -3,11 +3,13 @@ import { fixtureNames } from "../../order/fixture-names.ts";
 import type { Spec } from "../../order/spec.ts";
 import type { Store } from "../../step/store.ts";
 import type { Fixture } from "./fixture.ts";
+import { neckFixture } from "./neck-fixture.ts";
 import { wingFixture } from "./wing-fixture.ts";
 
 /** What makes each fixture, by its file's name; asked only where the spec has it. */
 const makers: { readonly [file: string]: (spec: Spec, made: Instrument, store: Store) => Fixture } = {
   "wing-bass-router": (spec, { wings }, store) => wingFixture("bass", spec, wings!.bass, store),
+  "neck-shaper": neckFixture,
   "wing-treble-router": (spec, { wings }, store) => wingFixture("treble", spec, wings!.treble, store),
 };
 

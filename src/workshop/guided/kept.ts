@@ -7,7 +7,7 @@ import { type Holding, sweptMargin } from "./holding.ts";
 export function keptOf({ batten, clamps, handholds, holes }: Holding, past: number): Kept[] {
   const near = sweptMargin;
   return [
-    { id: "batten", what: "stop", path: batten, margin: near },
+    ...(batten === null ? [] : [{ id: "batten", what: "stop" as const, path: batten, margin: near }]),
     ...clamps.flatMap(({ base, arm }, i): Kept[] => [
       { id: `clamp ${i + 1}`, what: "clamp", path: base, margin: near + past },
       { id: `arm of clamp ${i + 1}`, what: "clamp", path: arm, margin: near + past },
@@ -17,6 +17,13 @@ export function keptOf({ batten, clamps, handholds, holes }: Holding, past: numb
       .map(
         ({ at, diameter, what }): Kept => ({
           ...{ id: what, what: "pin", path: circle(at, diameter / 2), margin: near },
+        }),
+      ),
+    ...holes
+      .filter(({ what }) => what === "screw")
+      .map(
+        ({ at, diameter }, i): Kept => ({
+          ...{ id: `screw ${i + 1}`, what: "screw", path: circle(at, diameter / 2), margin: near + past },
         }),
       ),
     ...handholds.map(
