@@ -108,7 +108,11 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
   const rests = values.ok ? resolveRests(design, values.value) : values;
-  const fixtures = resolveFixtures(order, design.data.build, shop.data);
+  const fixtures = resolveFixtures(
+    order,
+    { build: design.data.build, body: features.ok ? features.value.body : null },
+    shop.data,
+  );
   const paper = resolvePaper(order, shop.data);
   const veneers = resolveVeneers(design);
   const inDesign = [...(values.ok ? [features, recesses, rests] : []), veneers];

@@ -94,12 +94,12 @@ export const holdNone: FixtureRule = {
     };
     if (holding === null) return untried(usual, "edge.none");
     const { clamps, holes, batten, wanted: limit } = holding;
-    const screws = holes.filter(({ what }) => what === "screw").length;
+    const screws = holes.filter(({ what }) => what === "screw" || what === "bolt").length;
     const found = clamps.length + screws;
     const few = found < limit;
     const pressed =
       batten === null
-        ? `${screws} screws and ${clamps.length} clamps hold the work on its index pins`
+        ? `${screws} screws or bolts and ${clamps.length} clamps hold the work on its index pins`
         : `${found} clamps press the work on its template and against the batten`;
     return {
       ...{ ...usual, status: few ? "refuse" : "pass", found, limit },

@@ -18,9 +18,9 @@ export const runInMissing: FixtureRule = {
     };
     if (edge?.kind !== "ok") return untried(usual, "edge.none");
     const { edge: written } = edge;
-    const least = Math.min(beyond(written, run.path, "start"), beyond(written, run.path, "end"));
-    // What is cut of the waste beyond the run is work too.
-    const found = Math.max(0, least - waste);
+    // Wood that goes on beyond the run is work too.
+    const past = (["start", "end"] as const).map((end, i) => beyond(written, run.path, end) - waste[i]!);
+    const found = Math.max(0, Math.min(...past));
     const short = found < usual.limit - 1e-6;
     return {
       ...{ ...usual, status: short ? "refuse" : "pass", found },

@@ -11,7 +11,7 @@ import type { FlatFile } from "./flat-file.ts";
 export const fixtureFlats: readonly FlatFile[] = allFixtures.map(({ file, part, what, applies }) => ({
   ...{ name: file, folder: "fixtures", part, seenFrom: "front", what },
   seenAsCut: (model) => fixtureNamed(model.fixtures(), file).up,
-  applies: ({ build }) => applies(build),
+  applies,
   of: (model, store) => store.answer(fixtureFlat, drawnFrom(fixtureNamed(model.fixtures(), file))),
 }));
 

@@ -130,7 +130,9 @@ function endNotes(made: Made): Note[] {
     const { x, y, out } = endOf(made, end);
     const starts = (end === "first") === (made.way === "along");
     const text = starts ? "START HERE ON THE RUN-IN" : "RUN-OUT ENDS HERE";
-    return note(text, x + out.x * aside, y - letterHeight / 2, out.x > 0 ? "left" : "right");
+    const [beside, over] = [x + out.x * aside, y - letterHeight / 2 + out.y * (aside + 4 * letterHeight)];
+    if (Math.abs(out.y) > Math.abs(out.x)) return note(text, beside, over, "center");
+    return note(text, beside, y - letterHeight / 2, out.x > 0 ? "left" : "right");
   });
 }
 

@@ -34,8 +34,8 @@ export type Fixture = {
   readonly run: CutRun;
   readonly thickness: number;
   readonly allowance: number;
-  /** The wood beyond the run's ends that is cut with it, mm. */
-  readonly waste: number;
+  /** How far wood goes on beyond the run's first and last ends, mm. */
+  readonly waste: readonly [first: number, last: number];
   /** How the work is held and used on it, in lines for a drawing; none where a batten says it all. */
   readonly said: readonly string[];
   readonly chosen: Chosen;

@@ -44,14 +44,14 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
     const from = held.by === "batten" ? swept : highestOf(ledBy(setUp).points, frame) + cutter.diameter / 2;
     return from + handDistances.usual + holdingSizes.hand + 1;
   };
-  const ledBy = ({ guide }: SetUp) => ledOnBy(run.path, runLength(guide.diameter) + work.waste);
+  const ledBy = ({ guide }: SetUp) => ledOnBy(run.path, runLength(guide.diameter), work.waste);
   const edgeOf = (one: CutRun, setUp: SetUp): GuidedEdge => {
     const { cutter, guide } = setUp;
     const grip = handsAt(setUp);
     const reach = grip === null ? heldDown : grip + holdingSizes.hand + holdingSizes.rim;
     return store.answer(guidedEdge, {
       ...{ run: one, cutter: cutter.diameter, guide: guide.diameter },
-      length: runLength(guide.diameter) + work.waste,
+      ...{ length: runLength(guide.diameter), waste: work.waste },
       base: { way: frame.away, reach: reach - inBase(frame, one.path.points[0]!).h },
     }).value;
   };
@@ -86,10 +86,10 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
         past: pastCutter(made.setUp!),
       };
       if (held.by === "pins") {
-        const { pins, screws, screw, wanted } = held;
+        const { pins, screws, screw, wanted, marks } = held;
         const pressed = held.clamps ? clamps : [];
         return store.answer(pinnedHolding, {
-          ...{ ...usual, base: work.base, inside, pins, screws, screw, wanted, clamps: pressed },
+          ...{ ...usual, base: work.base, inside, pins, screws, screw, wanted, marks, clamps: pressed },
         }).value;
       }
       const length = Math.hypot(to.x - from.x, to.y - from.y);

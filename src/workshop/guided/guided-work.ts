@@ -19,10 +19,12 @@ export type HeldByPins = {
   readonly by: "pins";
   readonly pins: readonly { readonly at: Point; readonly diameter: number }[];
   readonly screws: readonly (readonly Point[])[];
-  readonly screw: number;
+  readonly screw: { readonly what: "screw" | "bolt"; readonly diameter: number };
   readonly clamps: boolean;
   readonly wanted: number;
   readonly said: readonly string[];
+  /** Lines to scribe on the base, such as the blank's edges. */
+  readonly marks: readonly Path[];
 };
 
 /**
@@ -42,8 +44,8 @@ export type GuidedWork = {
   readonly base: { readonly from: Point; readonly to: Point };
   /** Edges that the cutter must leave. */
   readonly joined: readonly Path[];
-  /** The wood beyond the run's ends that is cut with it, so that run-in and run-out begin behind that. */
-  readonly waste: number;
+  /** How far wood goes on beyond the run's first and last ends, so that run-in and run-out begin behind that. */
+  readonly waste: readonly [first: number, last: number];
   /** A run that is cut in a second set-up on the same fixture, as it lies then. */
   readonly again: CutRun | null;
   readonly held: HeldByBatten | HeldByPins;

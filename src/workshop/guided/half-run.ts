@@ -34,3 +34,9 @@ export function splitAt({ points }: Path, x: number): Path {
   });
   return { closed: true, points: split };
 }
+
+/** A closed outline that starts beside its straight end on the centreline, with a vertex more where that end crosses y = 0. */
+export function middleSplit({ points }: Path): Path {
+  const last = points.at(-1)!;
+  return { closed: true, points: [...points, { x: last.x, y: 0, bulge: 0 }] };
+}

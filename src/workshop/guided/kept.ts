@@ -20,10 +20,10 @@ export function keptOf({ batten, clamps, handholds, holes }: Holding, past: numb
         }),
       ),
     ...holes
-      .filter(({ what }) => what === "screw")
+      .filter(({ what }) => screwed.includes(what))
       .map(
-        ({ at, diameter }, i): Kept => ({
-          ...{ id: `screw ${i + 1}`, what: "screw", path: circle(at, diameter / 2), margin: near + past },
+        ({ at, diameter, what }, i): Kept => ({
+          ...{ id: `${what} ${i + 1}`, what: "screw", path: circle(at, diameter / 2), margin: near },
         }),
       ),
     ...handholds.map(
@@ -33,3 +33,6 @@ export function keptOf({ batten, clamps, handholds, holes }: Holding, past: numb
     ),
   ];
 }
+
+/** Holes of what screws the work down. */
+const screwed: readonly string[] = ["screw", "bolt"];

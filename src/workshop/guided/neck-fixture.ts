@@ -1,9 +1,11 @@
 import { mirrored } from "../../geometry/mirror.ts";
+import type { Path } from "../../geometry/path.ts";
 import type { Instrument } from "../../instrument/instrument.ts";
 import { neckFixture as file } from "../../order/fixture-names.ts";
 import { dimensionOf, type Spec } from "../../order/spec.ts";
 import type { Store } from "../../step/store.ts";
 import { blankPlace } from "../blank-place.ts";
+import { blankMark } from "./blank-mark.ts";
 import { cutRuns } from "./cut-runs.ts";
 import type { Fixture } from "./fixture.ts";
 import { guidedFixture } from "./guided-fixture.ts";
@@ -12,6 +14,7 @@ import { type LongEdge, longEdgeUses, splitAt } from "./half-run.ts";
 import { lessAgainst } from "./less-against.ts";
 import { neckHolds, neckScrews } from "./neck-holds.ts";
 import type { FaceUp } from "./seen-outline.ts";
+import { wasteBeyond } from "./waste-beyond.ts";
 
 /**
  * The fixture that both edges of a neck's plan are shaped in: front up for one, then turned over about its length, back up for the other, so that both are
@@ -40,7 +43,6 @@ function neckWork(spec: Spec, made: Instrument, edge: LongEdge): GuidedWork {
     return { path, uses, run: cutRuns(path, uses)[0]! };
   };
   const [front, back] = [seenWith("front"), seenWith("back")];
-  const along = front.run.path.points.map(({ x }) => x);
   const away = edge === "low" ? 1 : -1;
   const y = away * (edge === "low" ? place.maxY : -place.minY);
   return {
@@ -49,8 +51,8 @@ function neckWork(spec: Spec, made: Instrument, edge: LongEdge): GuidedWork {
     ...{ thickness: made.neckBlank.thickness, allowance: of("saw.allowance") },
     base: { from: { x: place.minX, y }, to: { x: place.maxX, y } },
     joined: [],
-    waste: Math.max(Math.min(...along) - place.minX, place.maxX - Math.max(...along)),
-    held: heldBy(spec, made, edge),
+    waste: wasteBeyond(front.run.path.points, place),
+    held: heldBy(spec, made, edge, blankMark(front.run.path.points, place, y)),
   };
 }
 
@@ -59,7 +61,7 @@ function isTurned({ hand }: Spec, up: FaceUp): boolean {
   return (hand === "left") !== (up === "back");
 }
 
-function heldBy(spec: Spec, made: Instrument, edge: LongEdge): HeldByPins {
+function heldBy(spec: Spec, made: Instrument, edge: LongEdge, mark: Path): HeldByPins {
   const { plan, side } = made.neckProfile;
   const place = blankPlace(made.neckBlank, plan, side);
   const { neckPins: pins, neckRods: rods } = made;
@@ -71,12 +73,19 @@ function heldBy(spec: Spec, made: Instrument, edge: LongEdge): HeldByPins {
   const [first, second] =
     (edge === "low") === isTurned(spec, "front") ? ["treble", "bass"] : ["bass", "treble"];
   return {
-    ...{ by: "pins", screws, screw: neckScrews.diameter, clamps: false, wanted: screws.length },
+    ...{
+      by: "pins",
+      screws,
+      screw: { what: "screw", diameter: neckScrews.diameter },
+      clamps: false,
+      wanted: screws.length,
+    },
+    marks: [mark],
     pins: through.map(({ x, y, diameter }) => ({ at: { x, y }, diameter })),
     said: [
       `used twice: 1. front up, ${first} edge at the cutter; 2. turned over about its length, back up, ${second} edge at the cutter; both are cut from core to nut`,
       `on the index pins through the waste, ${through.map(({ id, diameter }) => `${id} ${diameter}`).join(", ")}: unlike, so that it goes on one way round`,
-      `screws of ${neckScrews.diameter} or less through the template, ${neckScrews.into} into the work at most: waste at both ends, footprint under the board, waste over the core; out before any later cut`,
+      `screws of ${neckScrews.diameter} or less through the template, heads sunk, ${neckScrews.into} into the work at most: waste at both ends, footprint under the board, waste over the core; out before any later cut`,
       "a packer as thick as the work under the handholds' end keeps the fixture level on the table; it stays on the handholds' side",
     ],
   };

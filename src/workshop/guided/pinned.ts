@@ -13,8 +13,8 @@ import { placeClamps } from "./place-clamps.ts";
 /**
  * What a base has to hold that work stands on by pins and screws, mm: the line that it begins at and a place on the work's side of it, the finished edges
  * led on at both ends, how far it reaches, the index pins, the places that each screw may stand at and its diameter, the shop's clamps where they
- * press too, how many hold-downs the length asks for, how far handholds lie from the line (null where nobody
- * holds the fixture) and how far a hand-held router's base reaches past the cutter.
+ * press too, how many hold-downs the length asks for, what to scribe, how far handholds lie from the line (null where nobody
+ * holds the fixture) and how far a hand-held router's base reaches past the cutter: screws' heads are sunk, so that it slides over them.
  */
 export type PinnedInput = {
   readonly base: { readonly from: Point; readonly to: Point };
@@ -23,9 +23,10 @@ export type PinnedInput = {
   readonly reach: number;
   readonly pins: readonly { readonly at: Point; readonly diameter: number }[];
   readonly screws: readonly (readonly Point[])[];
-  readonly screw: number;
+  readonly screw: { readonly what: "screw" | "bolt"; readonly diameter: number };
   readonly clamps: Shop["clamps"];
   readonly wanted: number;
+  readonly marks: readonly Path[];
   readonly hands: number | null;
   readonly past: number;
 };
@@ -39,9 +40,10 @@ export const pinnedHolding = step("fixture.pinned", 1, (given: PinnedInput): Hol
   const frame = baseFrame(base.from, base.to, inside);
   const edges = segmentsOf(led).filter((segment) => segmentLength(segment) > 0);
   const isClear = (place: Point) =>
-    distanceTo(edges, place) >= sweptMargin + past + holdingSizes.spare + screw / 2 &&
+    distanceTo(edges, place) >= sweptMargin + holdingSizes.spare + screw.diameter / 2 &&
     pins.every(
-      ({ at, diameter }) => Math.hypot(at.x - place.x, at.y - place.y) >= (diameter + screw) / 2 + between,
+      ({ at, diameter }) =>
+        Math.hypot(at.x - place.x, at.y - place.y) >= (diameter + screw.diameter) / 2 + between,
     );
   const screws = given.screws.flatMap((places) => places.find(isClear) ?? []);
   const clamps = placeClamps(
@@ -55,10 +57,10 @@ export const pinnedHolding = step("fixture.pinned", 1, (given: PinnedInput): Hol
   const grips = hands === null ? [] : handholds(frame, led, hands);
   const hang = hangAt(frame, led, reach);
   return {
-    ...{ batten: null, marks: [], clamps, wanted, handholds: grips },
+    ...{ batten: null, marks: given.marks, clamps, wanted, handholds: grips },
     holes: [
       ...pins.map(({ at, diameter }): FixtureHole => ({ at, diameter, what: `index pin ${diameter}` })),
-      ...screws.map((at): FixtureHole => ({ at, diameter: screw, what: "screw" })),
+      ...screws.map((at): FixtureHole => ({ at, ...screw })),
       ...grips.map(({ at }): FixtureHole => ({ at, diameter: holdingSizes.bolt, what: "handhold" })),
       { at: hang, diameter: holdingSizes.hang, what: "hang hole" },
     ],
