@@ -81,6 +81,18 @@ it("presses what it has clamps for, behind the line that its base begins at, and
   ).toEqual([]);
 });
 
+it("stands a cello board's clamps between the bolts at its ends, evenly", () => {
+  const cello = modelOf(specOf("bulrush", 5), store)
+    .fixtures()
+    .find(({ file }) => file === "fingerboard-router")!;
+  const bolts = cello.holding!.holes.filter(({ what }) => what === "bolt").map(({ at }) => at.x);
+  const pads = cello.holding!.clamps.map(({ pad }) => pad.x);
+  expect(bolts).toHaveLength(2);
+  expect(pads).toHaveLength(2);
+  const all = [...bolts, ...pads].sort((a, b) => a - b);
+  for (const [i, x] of all.slice(1).entries()) expect(x - all[i]!).toBeLessThan(300);
+});
+
 it("leads the edge on past the wood that goes on at either end, each for itself", () => {
   const { edge } = guidedFixture(work(0), spec, store);
   if (edge?.kind !== "ok") throw new Error(edge?.kind);
