@@ -14,9 +14,10 @@ import { grainLengths, grainStretches } from "./grain.ts";
 import { type GuidedEdge, guidedEdge } from "./guided-edge.ts";
 import type { GuidedWork } from "./guided-work.ts";
 import { handDistances } from "./hand-distances.ts";
-import { holding } from "./holding.ts";
+import { type Holding, holding } from "./holding.ts";
 import { holdingSizes } from "./holding-sizes.ts";
 import { keptOf } from "./kept.ts";
+import { withOwnPlaces } from "./own-places.ts";
 import { pinnedHolding } from "./pinned.ts";
 import { reachedStretches } from "./reached-stretches.ts";
 import { ledOnBy, runLength } from "./run-in.ts";
@@ -56,12 +57,29 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
     }).value;
   };
   const { machines, cutters, guides, clamps, stock } = spec.shop;
+  const placedOn = ({ led, template }: Extract<GuidedEdge, { kind: "ok" }>): Holding => {
+    const usual = {
+      ...{ led, reach: highestOf(template.points, frame), hands: handsAt(made.setUp!) },
+      past: pastCutter(made.setUp!),
+    };
+    if (held.by === "pins") {
+      const { pins, screws, screw, wanted, marks } = held;
+      const pressed = held.clamps ? clamps : [];
+      return store.answer(pinnedHolding, {
+        ...{ ...usual, base: work.base, inside, pins, screws, screw, wanted, marks, clamps: pressed },
+      }).value;
+    }
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    const { back, jointPins } = held;
+    return store.answer(holding, { ...usual, frame, length, clamps, back, jointPins }).value;
+  };
   const made: Fixture = lazy<Fixture>({
     ...{ file: () => file, part: () => part, up: () => up, outline: () => outline, joined: () => joined },
     ...{ run: () => run, thickness: () => thickness, allowance: () => allowance, waste: () => work.waste },
     said: () => (held.by === "pins" ? held.said : []),
     chosen: () => {
-      const named = spec.fixtures[file] ?? { machine: null, cutter: null, guide: null };
+      const { machine = null, cutter = null, guide = null } = spec.fixtures[file] ?? {};
+      const named = { machine, cutter, guide };
       const wanted = { kind: work.kind, thickness, allowance, ...bendsOf(run), named };
       return store.answer(chosenSetUp, { wanted, shop: { machines, cutters, guides } }).value;
     },
@@ -80,21 +98,11 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
         : grainLengths(grainStretches(run.path, wayAlong(made.setUp.machine.rotation), { x: 1, y: 0 })),
     holding: () => {
       if (made.edge?.kind !== "ok") return null;
-      const { led, template } = made.edge;
-      const usual = {
-        ...{ led, reach: highestOf(template.points, frame), hands: handsAt(made.setUp!) },
-        past: pastCutter(made.setUp!),
-      };
-      if (held.by === "pins") {
-        const { pins, screws, screw, wanted, marks } = held;
-        const pressed = held.clamps ? clamps : [];
-        return store.answer(pinnedHolding, {
-          ...{ ...usual, base: work.base, inside, pins, screws, screw, wanted, marks, clamps: pressed },
-        }).value;
-      }
-      const length = Math.hypot(to.x - from.x, to.y - from.y);
-      const { back, jointPins } = held;
-      return store.answer(holding, { ...usual, frame, length, clamps, back, jointPins }).value;
+      const own = spec.fixtures[file];
+      const placed = placedOn(made.edge);
+      return own?.clamps === undefined && own?.handholds === undefined
+        ? placed
+        : withOwnPlaces(placed, frame, own, clamps);
     },
     kept: () => (made.holding === null ? [] : keptOf(made.holding, pastCutter(made.setUp!))),
     sheet: () => {
