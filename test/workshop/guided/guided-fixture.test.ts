@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { findings } from "../../../src/checks/checks.ts";
+import { guidedChecks } from "../../../src/checks/guided/guided-checks.ts";
+import { fixtureFlats } from "../../../src/drawing/flat/fixture-flats.ts";
 import { extentsOf } from "../../../src/geometry/measure.ts";
 import { mirrored } from "../../../src/geometry/mirror.ts";
 import type { Path } from "../../../src/geometry/path.ts";
@@ -100,6 +103,84 @@ it("leads the edge on past the wood that goes on at either end, each for itself"
   expect(minX).toBeCloseTo(-10 - 50, 0);
   expect(maxX).toBeGreaterThan(280 + 49);
 });
+
+describe("the fixtures of neck and body", () => {
+  const flats = (one: Spec) => {
+    const model = modelOf(one, store);
+    const files = fixtureFlats.filter(({ applies }) => applies!(one));
+    return new Map(files.map((file) => [file.name, file.of(model, store)]));
+  };
+
+  it("lie the same for a left hand, with the edges' names and their order turned round", () => {
+    const [right, left] = (["right", "left"] as const).map((hand) => {
+      const model = modelOf(specOf("sedge", 5, "", { hand }), store);
+      return model.fixtures().find(({ file }) => file === "neck-shaper")!;
+    });
+    if (right!.edge?.kind !== "ok" || left!.edge?.kind !== "ok") throw new Error("no edge");
+    for (const [k, { x, y }] of left!.edge.edge.points.entries())
+      expect(Math.hypot(x - right!.edge.edge.points[k]!.x, y - right!.edge.edge.points[k]!.y)).toBeLessThan(
+        2e-6,
+      );
+    expect(left!.feed!.tool.every(({ way }) => way.x < 0)).toBe(true);
+    expect(right!.said[0]).toMatch(/front up, bass edge .* back up, treble edge/);
+    expect(left!.said[0]).toMatch(/front up, treble edge .* back up, bass edge/);
+  });
+
+  it("change with a collar's diameter where they use it, and nowhere else", () => {
+    // Both of a pair, worn alike, so that they stay a pair.
+    const pair = ["collar-60", "collar-62"];
+    const worn = spec.shop.guides.map((one) =>
+      pair.includes(one.id) ? { ...one, diameter: one.diameter - 0.2 } : one,
+    );
+    const [before, after] = [flats(spec), flats({ ...spec, shop: { ...spec.shop, guides: worn } })];
+    for (const [name, { key }] of after)
+      expect(key === before.get(name)!.key, name).toBe(name !== "neck-shaper");
+    const neck = fixtureOf({ ...spec, shop: { ...spec.shop, guides: worn } }, "neck-shaper");
+    expect(neck.setUp!.offset).toBeCloseTo(0.1, 9);
+    expect(neck.cut?.kind === "ok" && neck.cut.deviation).toBeLessThan(1e-4);
+  });
+
+  it("are as many as a body has edges that are cut, and keep off an end that isn't", () => {
+    const thrift = specOf("thrift", 5);
+    const withCut = (cut: readonly ("head" | "bass" | "treble")[]) => ({
+      ...thrift,
+      body: { ...thrift.body!, cut },
+    });
+    const names = (one: Spec) => [...flats(one).keys()].filter((name) => name.startsWith("body-"));
+    expect(names(withCut(["head", "bass", "treble"]))).toEqual(["body-bass-router", "body-treble-router"]);
+    expect(names(withCut(["treble"]))).toEqual(["body-treble-router"]);
+    const whole = fixtureOf(thrift, "body-treble-router");
+    const rimOnly = fixtureOf(withCut(["treble"]), "body-treble-router");
+    expect(rimOnly.run.path.points.length).toBe(whole.run.path.points.length - 1);
+    for (const { cut } of [whole, rimOnly]) {
+      if (cut?.kind !== "ok") throw new Error(cut?.kind);
+      expect(cut.deviation).toBeLessThan(0.01);
+      expect(cut.joint).toBeLessThan(1e-6);
+    }
+  });
+
+  it("hold a body by nothing where its core's room is too shallow for a screw, and that is refused", () => {
+    const thrift = specOf("thrift", 5);
+    const { value, ...depth } = thrift.values["core.depth"]!;
+    const shallow = {
+      ...thrift,
+      values: { ...thrift.values, "core.depth": { ...depth, value: value - 11 } },
+    };
+    const fixture = fixtureOf(shallow, "body-bass-router");
+    expect(fixture.holding!.holes.filter(({ what }) => what === "screw")).toEqual([]);
+    const finding = findings(modelOf(shallow, store), guidedChecks).find(
+      ({ id }) => id === "hold.none.body-bass-router",
+    );
+    expect(finding).toMatchObject({ status: "refuse", found: 0, stake: "injury" });
+  });
+});
+
+/** A fixture of a spec by its file. */
+function fixtureOf(one: Spec, name: string) {
+  return modelOf(one, store)
+    .fixtures()
+    .find(({ file }) => file === name)!;
+}
 
 describe("the sheet that a base comes out of", () => {
   const template = board();
