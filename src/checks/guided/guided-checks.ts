@@ -1,11 +1,12 @@
-import { wingFixtures } from "../../order/fixture-names.ts";
+import { allFixtures } from "../../order/fixture-names.ts";
 import type { Check } from "../check.ts";
 import { cutterFeed, cutterLarge, cutterShort, guideLarge } from "./cutter.ts";
 import { feedClimb } from "./feed-climb.ts";
 import { type FixtureRule, fixtureCheck } from "./fixture-check.ts";
 import { fixtureStock, grainAgainst } from "./fixture-stock.ts";
 import { guideBearing } from "./guide-bearing.ts";
-import { clampSwept, handNear, holdNone, metal } from "./kept.ts";
+import { holdNone } from "./hold-none.ts";
+import { clampSwept, handNear, metal } from "./kept.ts";
 import { missingRules } from "./missing.ts";
 import { removal } from "./removal.ts";
 import { runInMissing } from "./run-in.ts";
@@ -21,6 +22,6 @@ export const fixtureRules: readonly FixtureRule[] = [
 ];
 
 /** Every rule for every fixture. */
-export const guidedChecks: readonly Check[] = Object.values(wingFixtures).flatMap((file) =>
-  fixtureRules.map((rule) => fixtureCheck(rule, file, ({ wings }) => wings !== null)),
+export const guidedChecks: readonly Check[] = allFixtures.flatMap(({ file, applies }) =>
+  fixtureRules.map((rule) => fixtureCheck(rule, file, applies)),
 );
