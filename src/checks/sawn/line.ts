@@ -1,7 +1,7 @@
 import type { Path } from "../../geometry/path.ts";
 import { distanceTo, pointOn } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
-import { segmentsOf } from "../../geometry/segment.ts";
+import { type Segment, segmentsOf } from "../../geometry/segment.ts";
 import { windingsOf } from "../../geometry/winding-at.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { PartSawing } from "../../workshop/part-sawing.ts";
@@ -18,8 +18,8 @@ const fine = { pieces: 8, short: 1e-4 };
 export const partSawLine: SawnRule = {
   name: "saw.line",
   of: (sawing, { spec }) => {
-    const found = leastWood(sawing);
     const [least, wanted] = [dimensionOf(spec, "saw.least"), dimensionOf(spec, "saw.allowance")];
+    const found = leastWood(sawing, wanted);
     const refused = found < least - fine.short;
     const thin = found < wanted - fine.short;
     return {
@@ -36,7 +36,7 @@ export const partSawLine: SawnRule = {
   },
 };
 
-function leastWood(sawing: PartSawing): number {
+function leastWood(sawing: PartSawing, wanted: number): number {
   const { shape, cuts, blank } = sawing;
   if (cuts.sawn.kind !== "ok") return 0;
   const kerf = cuts.saw.kind === "ok" ? cuts.saw.blade.kerf : 0;
@@ -48,8 +48,8 @@ function leastWood(sawing: PartSawing): number {
   const edge = ({ x, y }: Point) => Math.min(x - blank.minX, blank.maxX - x, y - blank.minY, blank.maxY - y);
   // Where the blank's own face is kept, no line has to be, and that wood is all there is.
   const sawn = lines.flatMap(({ path }) => segmentsOf(path));
-  const far = placesOn(shape.outline).map((place) => Math.min(distanceTo(sawn, place), edge(place)));
-  if (far.some((away) => away > 4 * (middleOf(far) + kerf) + 1)) return 0;
+  const far = cutPlaces(sawing).map((place) => Math.min(distanceTo(sawn, place), edge(place)));
+  if (far.some((away) => away > 4 * (wanted + kerf) + 1)) return 0;
   const beyond = placesOn(shape.outline).map(edge);
   if (beyond.some((away) => away < -fine.short)) return 0;
   const joint = jointWood(sawing);
@@ -64,8 +64,10 @@ function leastWood(sawing: PartSawing): number {
   );
 }
 
-function middleOf(far: readonly number[]): number {
-  return far.toSorted((a, b) => a - b)[Math.floor(far.length / 2)]!;
+/** Places on the edges that are sawn square: all of an outline but a wing's joint. */
+function cutPlaces({ shape: { kind, outline } }: PartSawing): Point[] {
+  const segments = segmentsOf(outline);
+  return (kind === "wing" ? segments.slice(1) : segments).flatMap(placesOnSegment);
 }
 
 /** How far a joint's saw line stands from the joint's face, square to it: the less of what it is at either end of the joint line; none where there is no joint. */
@@ -88,7 +90,9 @@ function jointWood({ shape, cuts }: PartSawing): number | null {
 }
 
 function placesOn(path: Path): Point[] {
-  return segmentsOf(path).flatMap((segment) =>
-    Array.from({ length: fine.pieces + 1 }, (_, i) => pointOn(segment, i / fine.pieces)),
-  );
+  return segmentsOf(path).flatMap(placesOnSegment);
+}
+
+function placesOnSegment(segment: Segment): Point[] {
+  return Array.from({ length: fine.pieces + 1 }, (_, i) => pointOn(segment, i / fine.pieces));
 }
