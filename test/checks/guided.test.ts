@@ -71,7 +71,7 @@ describe("the checks of fixtures", () => {
         expect(why.length).toBeGreaterThan(10);
         expect(source.length).toBeGreaterThan(10);
         expect(holds).toHaveLength(1);
-        if (status === "attend") expect(id).toMatch(/^(grain\.against|removal|exit\.unsupported)\./);
+        if (status === "attend") expect(id).toMatch(/^(grain\.against|removal|exit\.unsupported|tip)\./);
       }
     },
   );
