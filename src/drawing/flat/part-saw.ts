@@ -6,11 +6,11 @@ import { rectangleOf } from "../../geometry/rectangle.ts";
 import { step } from "../../step/step.ts";
 import type { PartLine } from "../../workshop/bandsaw/part-lines.ts";
 import type { PartSawn, PartTight } from "../../workshop/bandsaw/part-sawn.ts";
-import type { WastePin } from "../../workshop/bandsaw/waste-pins.ts";
 import { type Flat, layers, letterHeight, type Note, type Shape, turnedOver } from "./flat.ts";
 import { grainArrow } from "./grain-arrow.ts";
 import { lineNote } from "./line-note.ts";
 import { type PartSawNotesInput, partSawNotes } from "./part-saw-notes.ts";
+import { pinNote } from "./pin-note.ts";
 import { stackedNotes } from "./stacked-notes.ts";
 
 /** What a part's saw lines are drawn from, in its own plane: whether that is drawn turned over, the finished outline, the blank's rectangle, how it is sawn, what is told; mm. */
@@ -67,20 +67,17 @@ function sawnShapes({ lines, entry, tight, pins }: Sawn): Shape[] {
 }
 
 function sawnNotes({ lines, entry, tight, pins }: Sawn, blank: Extents): Note[] {
+  const reliefs = [entry, ...tight.map(({ relief }) => relief)];
+  const taken = [
+    ...[rectangleOf(blank), ...lines.map(({ path }) => path)],
+    ...reliefs.flatMap((way) => (way?.kind === "cut" ? [way.path] : [])),
+  ];
   return [
     ...lines.flatMap((line) => lineName(line, blank)),
     ...(entry?.kind === "cut" ? [besideBlank("IN HERE", entry.path.points[0]!, blank)] : []),
     ...tight.map((place) => markNote(place, blank)),
-    ...(pins.kind === "none" ? [] : pins.pins.map((pin) => pinName(pin, blank))),
+    ...(pins.kind === "none" ? [] : pins.pins.map((pin) => pinNote(pin, taken))),
   ];
-}
-
-/** An index pin's size beside its hole, on the side away from the blank's nearer end. */
-function pinName({ at, diameter }: WastePin, { minX, maxX }: Extents): Note {
-  const right = at.x < (minX + maxX) / 2;
-  const aside = diameter / 2 + sizes.beside;
-  const x = right ? at.x + aside : at.x - aside;
-  return lineNote(`PIN ${diameter}`, x, at.y - letterHeight / 2, right ? "left" : "right");
 }
 
 /** A line's name where it begins: outside the blank, if that is on its edge. */
