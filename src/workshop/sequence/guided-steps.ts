@@ -1,0 +1,52 @@
+import type { Fixture } from "../guided/fixture.ts";
+import type { Model } from "../model.ts";
+import type { Need, WorkStep } from "./work-step.ts";
+
+/** What is known of a part when its outline is cut: what it is measured from, what is still square, how thick it is there, mm, and what comes before. */
+export type CutState = {
+  readonly part: string;
+  readonly datum: string;
+  readonly square: string;
+  readonly thickness: number;
+  readonly drawing: string;
+  readonly needs: readonly Need[];
+};
+
+/** The fixtures that a part's outline is cut against: their files bear its name. Inside templates bear that of what they open. */
+export function outlineFixtures(model: Model, part: string): readonly Fixture[] {
+  return model.fixtures().filter((fixture) => fixture.part === part && fixture.file.startsWith(`${part}-`));
+}
+
+/**
+ * The steps that bring a part's outline to its line: one for each fixture that it has, each after the one before; by hand to the line where it has
+ * none.
+ */
+export function guidedSteps(model: Model, given: CutState): WorkStep[] {
+  const { part, datum, square, thickness, drawing, needs } = given;
+  const state = { part, datum, square, thickness };
+  const fixtures = outlineFixtures(model, part);
+  if (fixtures.length === 0)
+    return [
+      {
+        ...{ ...state, id: `${part}.outline`, at: "bench", needs, files: [drawing], setUp: null },
+        what: `Bring the ${part}'s outline to its line by hand, edges square to the ${datum}`,
+        measure: "length, greatest width",
+      },
+    ];
+  return fixtures.map(({ file, up }, i): WorkStep => {
+    const before = i === 0 ? needs : [{ from: `${fixtures[i - 1]!.file}.cut`, what: "its edge, finished" }];
+    const at = file.endsWith("-shaper") ? "shaper" : "router";
+    return {
+      ...{ ...state, id: `${file}.cut`, at, needs: before, files: [file, drawing] },
+      what: `Cut the ${part}'s edge in its fixture, ${up} up, by the set-up's sheet`,
+      measure: "thickness there; across the cut edges",
+      setUp: { kind: "fixture", file, up },
+    };
+  });
+}
+
+/** The last step of a part's outline, whatever way it was cut. */
+export function outlineDone(model: Model, part: string): string {
+  const last = outlineFixtures(model, part).at(-1);
+  return last === undefined ? `${part}.outline` : `${last.file}.cut`;
+}
