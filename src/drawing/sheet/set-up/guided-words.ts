@@ -1,0 +1,106 @@
+import type { Finding } from "../../../checks/check.ts";
+import { routerCautions } from "../../../workshop/cautions/router.ts";
+import { guideOffset } from "../../../workshop/guided/guide-offset.ts";
+import { sawWander } from "../../../workshop/guided/passes.ts";
+import { overLength, templateThickness } from "../../../workshop/guided/set-up.ts";
+import type { WorkStep } from "../../../workshop/sequence/work-step.ts";
+import { inMm } from "../../../workshop/sequence/work-step.ts";
+import type { MadeFixture } from "./guided-picture-of.ts";
+import type { SetUpWords } from "./set-up-words.ts";
+import { toldOf } from "./told-of.ts";
+
+/** How true a template's cut edge and a shaped edge come out, mm (G: default, confirm). */
+const shaped = 0.2;
+
+/** What is written on the sheet of a fixture's set-up; `found` is what the checks found of its file. */
+export function guidedWords(fixture: MadeFixture, at: WorkStep, found: readonly Finding[]): SetUpWords {
+  const { setUp, allowance, thickness } = fixture;
+  const { cutter, guide, offset, speed } = setUp;
+  const all = inMm(allowance + sawWander);
+  return {
+    cautions: routerCautions(setUp.machine.moves),
+    settings: settingsOf(fixture, at),
+    passes: passesOf(fixture),
+    strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
+    measured: [
+      [`Cutter ${cutter.id} across, today`, inMm(cutter.diameter)],
+      [`${guide.kind} ${guide.id} across, today`, inMm(guide.diameter)],
+      ["Speed read at the machine", `${speed.rpm} rpm`],
+      ["Thickness of the work there", inMm(thickness)],
+      ["Wood outside the line", `${all} at most`],
+      ["Finished edge to its outline", `within ${inMm(shaped)} (G)`],
+      ["Set up by, looked over by", ""],
+    ],
+    remarks: remarksOf(fixture),
+    ...toldOf(found),
+  };
+}
+
+function settingsOf(fixture: MadeFixture, at: WorkStep): [string, string][] {
+  const { setUp, thickness, sheet, up } = fixture;
+  const { machine, cutter, guide, first, offset, speed } = setUp;
+  const turns = machine.rotation === "ccw" ? "counter-clockwise" : "clockwise";
+  const mount = machine.kind === "shaper" ? "shaper" : `router, ${machine.mount}`;
+  const bound = {
+    mark: "the tool's own mark",
+    diameter: "charts for its diameter",
+    rim: "70 m/s at the rim",
+  };
+  const before = first === null ? "" : `; first pass ${first.id} ${inMm(first.diameter)} (${first.measured})`;
+  return [
+    ["Machine", `${machine.id} (${mount}); spindle turns ${turns} seen from above the work`],
+    ["Cutter", `${cutter.id} ${inMm(cutter.diameter)}, measured ${cutter.measured}, fed by hand`],
+    ["Guide", `${guide.kind} ${guide.id} ${inMm(guide.diameter)}, measured ${guide.measured}${before}`],
+    ["D", `${signed(offset)}: half of what the cutter is larger than the guide`],
+    ["Spindle speed", `${speed.rpm} rpm; borne ${inMm(speed.bound.rpm)} by ${bound[speed.bound.by]}`],
+    ["Rim speed", `${inMm(speed.rim)} m/s`],
+    [
+      "Height",
+      `cuts ${inMm(cutter.length)} of ${inMm(thickness)} + ${overLength}; ${guide.kind} ${inMm(guide.height)} high on a template edge ${inMm(sheet?.kind === "ok" ? sheet.thickness : templateThickness)} thick`,
+    ],
+    ["Table", "0 degrees, square to the spindle"],
+    [
+      "Work",
+      `${at.part}, ${inMm(thickness)} thick there, ${up} up; datum ${at.datum}; still square: ${at.square}`,
+    ],
+    [
+      "Feed",
+      machine.moves === "work"
+        ? "push the work; the arrows show the cutter's way as seen from it"
+        : "push the tool as the arrows show",
+    ],
+  ];
+}
+
+function passesOf({ setUp: { cutter, guide, first, passes } }: MadeFixture): string[][] {
+  let left = passes.reduce((sum, { takes }) => sum + takes, 0);
+  return passes.map(({ guide: id, takes }, i) => {
+    left -= takes;
+    const taken = first !== null && id === first.id ? first : guide;
+    return [
+      ...[String(i + 1), `${id} ${inMm(taken.diameter)} (${taken.measured})`],
+      ...[signed(guideOffset(cutter.diameter, taken.diameter)), inMm(takes), inMm(Math.max(0, left)), ""],
+    ];
+  });
+}
+
+function remarksOf({ grain, edge, sheet }: MadeFixture): string[] {
+  const lengths = (["with", "along", "against", "end grain"] as const).map(
+    (one) => `${one} ${Math.round(grain?.[one] ?? 0)}`,
+  );
+  const places = edge.places.map(({ kind, x, y, length, depth }) => {
+    const what = kind === "hollow" ? "hollow that the cutter can't touch" : "corner that comes out rounded";
+    return `By hand: ${what}, ${inMm(length)} long, ${depth === null ? "not reached at all" : `${inMm(depth)} deep`}, at ${inMm(x)}, ${inMm(y)}`;
+  });
+  const from =
+    sheet?.kind === "ok"
+      ? [
+          `Template and base in one from ${sheet.sheet}, ${inMm(sheet.thickness)} thick, blank ${inMm(sheet.length)} by ${inMm(sheet.width)}`,
+        ]
+      : [];
+  return [`Grain along the cut, mm: ${lengths.join(", ")}. Light cuts where against`, ...places, ...from];
+}
+
+function signed(value: number): string {
+  return `${value > 0 ? "+" : ""}${value.toFixed(2)}`;
+}

@@ -1,0 +1,111 @@
+import type { Caution } from "../../../workshop/cautions/caution.ts";
+import { heading, paragraph, type Section } from "../bench/block.ts";
+import { inCapitals } from "../bench/in-capitals.ts";
+import { signalMeanings, signalPanel } from "../bench/signal-panel.ts";
+import { table } from "../bench/table.ts";
+
+/** What is written on a set-up's sheet, in its own letters; rows are cells in the order of their columns. */
+export type SetUpWords = {
+  readonly cautions: readonly Caution[];
+  readonly settings: readonly (readonly [what: string, value: string])[];
+  /** One row a pass: which, guide, its offset, what it takes off and leaves; none at a saw. */
+  readonly passes: readonly (readonly string[])[];
+  /** What a strip of scrap must read, and how it is cut; null where none is cut. */
+  readonly strip: string | null;
+  /** What is written down when it is measured, and what it should be. */
+  readonly measured: readonly (readonly [what: string, should: string])[];
+  readonly remarks: readonly string[];
+  /** Checks that ask to be attended to, and refusals that a person overruled, with the reason. */
+  readonly attended: readonly string[];
+  readonly overruled: readonly string[];
+};
+
+/** Room for what is written by hand, mm. */
+const byHand = 7.5;
+
+/** The sections of a set-up's sheet, the gravest first: cautions, what was overruled, settings, passes, test strip, what is measured. */
+export function setUpSections(words: SetUpWords): Section[] {
+  const { cautions, settings, passes, strip, measured, remarks, attended, overruled } = words;
+  const pairs = (rows: readonly (readonly [string, string])[]) => rows.map((row) => row.map(inCapitals));
+  return [
+    {
+      head: heading("CAUTIONS"),
+      rows: [
+        paragraph("LOCAL CODES, THE MACHINE'S MANUAL AND A COMPETENT PERSON COME FIRST"),
+        ...cautions.map(signalPanel),
+        paragraph(signalMeanings),
+      ],
+    },
+    ...listed("OVERRULED BY A PERSON, WITH THE REASON", overruled),
+    ...listed("CHECKS THAT ASK TO BE ATTENDED TO", attended),
+    {
+      ...table(
+        "SETTINGS",
+        [
+          { name: "WHAT", share: 26 },
+          { name: "SET TO", share: 74 },
+        ],
+        pairs(settings),
+      ),
+      whole: true,
+    },
+    ...(passes.length === 0
+      ? []
+      : [
+          {
+            ...table(
+              "PASSES",
+              [
+                { name: "PASS", share: 9 },
+                { name: "GUIDE, MEASURED", share: 45 },
+                { name: "D", share: 12 },
+                { name: "TAKES", share: 12 },
+                { name: "LEAVES", share: 12 },
+                { name: "DONE", share: 12 },
+              ],
+              passes.map((row) => row.map(inCapitals)),
+            ),
+            whole: true as const,
+          },
+        ]),
+    ...(strip === null
+      ? []
+      : [
+          {
+            ...table(
+              "TEST STRIP, BEFORE THE WORK",
+              [
+                { name: "READING 1", share: 1 },
+                { name: "READING 2", share: 1 },
+                { name: "READING 3", share: 1 },
+                { name: "BY, DATE", share: 1 },
+              ],
+              [["", "", "", ""]],
+              { least: byHand },
+            ),
+            whole: true as const,
+          },
+          { head: null, rows: [paragraph(inCapitals(strip))] },
+        ]),
+    {
+      ...table(
+        "WRITE DOWN WHAT WAS MEASURED",
+        [
+          { name: "WHAT", share: 40 },
+          { name: "SHOULD BE", share: 25 },
+          { name: "MEASURED", share: 18 },
+          { name: "BY, DATE", share: 17 },
+        ],
+        measured.map((row) => [...row.map(inCapitals), "", ""]),
+        { least: byHand },
+      ),
+      whole: true,
+    },
+    ...listed("TO KNOW", remarks),
+  ];
+}
+
+function listed(title: string, lines: readonly string[]): Section[] {
+  if (lines.length === 0) return [];
+  return [{ head: heading(title), rows: lines.map((line) => paragraph(inCapitals(line))) }];
+}
