@@ -7,7 +7,7 @@ import { inCapitals } from "../bench/in-capitals.ts";
 import type { GuidedPicture, Way } from "./guided-picture.ts";
 
 /** How long arrows are and how far the broad one stands from the cutter, mm. */
-const sizes = { arrow: 22, push: 70, aside: 30 } as const;
+const sizes = { arrow: 22, push: 60, aside: 24 } as const;
 
 /** A fixture with all that was worked out of it. */
 export type MadeFixture = Fixture & {
@@ -75,9 +75,14 @@ function pushWay({ feed, setUp }: MadeFixture, { at, out }: End, radius: number)
     (a, b) => Math.hypot(a.at.x - at.x, a.at.y - at.y) - Math.hypot(b.at.x - at.x, b.at.y - at.y),
   )[0]!;
   const sign = setUp.machine.moves === "work" ? -1 : 1;
+  const way = { x: sign * near.way.x, y: sign * near.way.y };
+  // Beside the run-in and before the cutter, where no arrow of its own stands and no name of its circle leads across.
   const away = radius + sizes.aside;
-  const middle = { x: at.x + out.x * away, y: at.y + out.y * away };
-  return lineAt(middle, { x: sign * near.way.x, y: sign * near.way.y }, sizes.push);
+  const middle = {
+    x: at.x + out.x * away - near.way.x * sizes.push,
+    y: at.y + out.y * away - near.way.y * sizes.push,
+  };
+  return lineAt(middle, way, sizes.push);
 }
 
 /** How far a handhold stays from the cutter all along, as the virtual cut found it. */

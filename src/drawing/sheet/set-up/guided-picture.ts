@@ -4,10 +4,10 @@ import type { Path } from "../../../geometry/path.ts";
 import type { Point } from "../../../geometry/point.ts";
 import { polygon } from "../../../geometry/polygon.ts";
 import { type Annotated, annotated } from "../annotate.ts";
-import { atCircle, leader } from "../leader.ts";
 import { placed } from "../moved.ts";
 import type { SheetLine } from "../sheet.ts";
-import { arrow, polyline, stroke } from "../strokes.ts";
+import { arrow, stroke } from "../strokes.ts";
+import { nameAt } from "./name-at.ts";
 
 /** A line from a place to another, mm, with its head at the second. */
 export type Way = { readonly from: Point; readonly to: Point };
@@ -73,25 +73,27 @@ const round = [0, 180, 30, 150, -30, -150, 60, 120, -60, -120, 90, -90];
 function namesOf(given: GuidedPicture, scale: number) {
   const at = ({ x, y }: Point): Point => ({ x: x * scale, y: y * scale });
   const { clamps, handholds, holes, cutter, guide, start, end, batten, edge, part } = given;
-  const pointed = (text: string, tip: Point) => leader({ text, at: () => at(tip), directions: round });
+  const pointed = (text: string, tip: Point) => nameAt(text, at(tip), 0, round);
+  const around = (text: string, middle: Point, diameter: number) =>
+    nameAt(text, at(middle), (diameter / 2) * scale, round);
   const middle = (one: Path): Point => {
     const { minX, maxX, minY, maxY } = extentsOf([one])!;
     return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
   };
-  const half = (one: Path): Point => one.points[Math.floor(one.points.length / 2)]!;
-  const quarter = (one: Path): Point => one.points[Math.floor(one.points.length / 4)]!;
-  const [last] = given.tool.slice(-1);
+  const share = ({ points }: Path, part: number): Point => points[Math.floor(points.length * part)]!;
+  const arrow = given.tool[Math.floor(given.tool.length / 2)];
   return [
-    atCircle(`${given.startWords}: ${cutter.name}`, at(start), (cutter.diameter / 2) * scale, round),
-    atCircle(given.endWords, at(end), (cutter.diameter / 2) * scale, round),
+    around(`${given.startWords}: ${cutter.name}`, start, cutter.diameter),
+    around(given.endWords, end, cutter.diameter),
     pointed(given.push.words, given.push.way.from),
-    ...(last === undefined ? [] : [pointed("CUTTER'S WAY, AS SEEN FROM THE WORK", last.from)]),
-    pointed(`GUIDED EDGE, ${guide.name} ON IT`, half(edge)),
-    pointed("WORK, ITS FINISHED EDGE", quarter(part)),
-    ...(batten === null ? [] : [pointed("BATTEN: JOINT AGAINST IT", middle(batten))]),
+    ...(arrow === undefined ? [] : [pointed("CUTTER'S WAY, SEEN FROM THE WORK", arrow.from)]),
+    pointed(`GUIDED EDGE, ${guide.name} ON IT`, share(edge, 0.4)),
+    pointed("WORK, ITS FINISHED EDGE", share(part, 0.25)),
+    ...(batten === null ? [] : [pointed("BATTEN: JOINT ON IT", middle(batten))]),
     ...clamps.map((clamp) => pointed(clamp.name, middle(clamp.path))),
     ...handholds.map((one) => pointed(one.name, middle(one.path))),
-    ...holes.map((hole) => atCircle(hole.name, at(hole.at), (hole.diameter / 2) * scale, round)),
+    ...holes.map((hole) => around(hole.name, hole.at, hole.diameter)),
+    nameAt("GRAIN", grainEnds(given, scale)[1], 0, round),
   ];
 }
 
@@ -139,15 +141,21 @@ function broadArrow(from: Point, to: Point): SheetLine[] {
 /** Half the length of the arrow along the grain, mm on paper. */
 const grainReach = 14;
 
-/** An arrow with two heads along the fibres, in the middle of the work: the grain has no beginning. */
-function grainLines({ part, grain }: GuidedPicture, scale: number): SheetLine[] {
+/** Both ends of the arrow along the fibres, in the middle of the work, mm on paper. */
+function grainEnds({ part, grain }: GuidedPicture, scale: number): readonly [Point, Point] {
   const { minX, maxX, minY, maxY } = extentsOf([part])!;
   const middle = { x: ((minX + maxX) / 2) * scale, y: ((minY + maxY) / 2) * scale };
   const angle = (grain * Math.PI) / 180;
   const [c, s] = [Math.cos(angle) * grainReach, Math.sin(angle) * grainReach];
-  const [from, to] = [
+  return [
     { x: middle.x - c, y: middle.y - s },
     { x: middle.x + c, y: middle.y + s },
   ];
-  return [{ weight: "centre", path: polyline([from, to]) }, arrow(to, angle), arrow(from, angle + Math.PI)];
+}
+
+/** An arrow with two heads: the grain has no beginning. */
+function grainLines(given: GuidedPicture, scale: number): SheetLine[] {
+  const [from, to] = grainEnds(given, scale);
+  const angle = (given.grain * Math.PI) / 180;
+  return [stroke("centre", from, to), arrow(to, angle), arrow(from, angle + Math.PI)];
 }

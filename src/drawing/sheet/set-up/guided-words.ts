@@ -24,7 +24,7 @@ export function guidedWords(fixture: MadeFixture, at: WorkStep, found: readonly 
     strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
     measured: [
       [`Cutter ${cutter.id} across, today`, inMm(cutter.diameter)],
-      [`${guide.kind} ${guide.id} across, today`, inMm(guide.diameter)],
+      [`Guide ${guide.id} across, today`, inMm(guide.diameter)],
       ["Speed read at the machine", `${speed.rpm} rpm`],
       ["Thickness of the work there", inMm(thickness)],
       ["Wood outside the line", `${all} at most`],
@@ -48,11 +48,11 @@ function settingsOf(fixture: MadeFixture, at: WorkStep): [string, string][] {
   };
   const before = first === null ? "" : `; first pass ${first.id} ${inMm(first.diameter)} (${first.measured})`;
   return [
-    ["Machine", `${machine.id} (${mount}); spindle turns ${turns} seen from above the work`],
-    ["Cutter", `${cutter.id} ${inMm(cutter.diameter)}, measured ${cutter.measured}, fed by hand`],
-    ["Guide", `${guide.kind} ${guide.id} ${inMm(guide.diameter)}, measured ${guide.measured}${before}`],
-    ["D", `${signed(offset)}: half of what the cutter is larger than the guide`],
+    ["Machine", `${machine.id} (${mount}), spindle ${turns} seen from above the work`],
     ["Spindle speed", `${speed.rpm} rpm; borne ${inMm(speed.bound.rpm)} by ${bound[speed.bound.by]}`],
+    ["Cutter", `${cutter.id} ${inMm(cutter.diameter)}, measured ${cutter.measured}, fed by hand`],
+    ["Guide", `${guide.id} (${guide.kind}) ${inMm(guide.diameter)}, measured ${guide.measured}${before}`],
+    ["D", `${signed(offset)}: half of what the cutter is larger than the guide`],
     ["Rim speed", `${inMm(speed.rim)} m/s`],
     [
       "Height",
@@ -62,12 +62,6 @@ function settingsOf(fixture: MadeFixture, at: WorkStep): [string, string][] {
     [
       "Work",
       `${at.part}, ${inMm(thickness)} thick there, ${up} up; datum ${at.datum}; still square: ${at.square}`,
-    ],
-    [
-      "Feed",
-      machine.moves === "work"
-        ? "push the work; the arrows show the cutter's way as seen from it"
-        : "push the tool as the arrows show",
     ],
   ];
 }

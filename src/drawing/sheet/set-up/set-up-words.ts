@@ -38,17 +38,14 @@ export function setUpSections(words: SetUpWords): Section[] {
     },
     ...listed("OVERRULED BY A PERSON, WITH THE REASON", overruled),
     ...listed("CHECKS THAT ASK TO BE ATTENDED TO", attended),
-    {
-      ...table(
-        "SETTINGS",
-        [
-          { name: "WHAT", share: 26 },
-          { name: "SET TO", share: 74 },
-        ],
-        pairs(settings),
-      ),
-      whole: true,
-    },
+    table(
+      "SETTINGS",
+      [
+        { name: "WHAT", share: 26 },
+        { name: "SET TO", share: 74 },
+      ],
+      pairs(settings),
+    ),
     ...(passes.length === 0
       ? []
       : [
