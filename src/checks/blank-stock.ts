@@ -48,8 +48,9 @@ function blankStockOf({ id, subject, holds, blank, stock, woods, change }: Blank
   };
 }
 
-function how({ plies }: Way): string {
-  return plies === 1 ? "in one piece" : `glued up from ${plies} plies`;
+function how({ plies, lies }: Way): string {
+  if (plies === 1) return "in one piece";
+  return lies === "joined" ? `joined edge to edge from ${plies} pieces` : `glued up from ${plies} plies`;
 }
 
 /** Whether the shop has a board that the neck's blank comes out of. */

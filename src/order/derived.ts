@@ -1,3 +1,4 @@
+import { blanksDerived } from "./blanks-derived.ts";
 import { restsDerived } from "./rests-derived.ts";
 import { type Side, sides } from "./side.ts";
 
@@ -204,6 +205,7 @@ export const derived: readonly Derived[] = [
     form: /^(mass\.total|balance\.[xyz])$/,
     from: ["the design's woods and hardware", "core.depth", "core.width", "head.thickness"],
   },
+  ...blanksDerived,
   ...restsDerived,
   {
     form: /^balance\.(moment|hold)$/,

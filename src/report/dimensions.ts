@@ -4,6 +4,7 @@ import { catalogue } from "../order/catalogue.ts";
 import { kinds } from "../order/quantity.ts";
 import type { Spec } from "../order/spec.ts";
 import { usual } from "../order/usual-tolerance.ts";
+import { blankDimensions } from "./blank-dimensions.ts";
 import { boardDimensions } from "./board-dimensions.ts";
 import { bodyDimensions } from "./body-dimensions.ts";
 import { bowDimensions } from "./bow-dimensions.ts";
@@ -36,7 +37,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...recessDimensions(spec),
       ...clearDimensions(spec),
     ],
-    ...fixtureDimensions(spec),
+    ...[...fixtureDimensions(spec), ...blankDimensions(spec)],
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[
       ...forceDimensions(spec),

@@ -24,7 +24,8 @@ export type Model = {
 /** The model of one spec; nothing is worked out until something asks for it. */
 export function modelOf(spec: Spec, store: Store): Model {
   const made = instrument(spec, store);
-  const [saw, boards] = [sawing(spec, made, store), blanks(spec, made, store)];
+  const saw = sawing(spec, made, store);
+  const boards = blanks(spec, made, saw, store);
   let fixtures: readonly Fixture[] | undefined;
   return {
     fixtures: () => (fixtures ??= fixturesOf(spec, made, store)),

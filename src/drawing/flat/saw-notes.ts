@@ -31,6 +31,7 @@ function boardText(board: Way | null): string {
     flat: "LYING FLAT",
     turned: "TURNED A QUARTER, ITS WIDTH OUT OF THE BOARD'S THICKNESS",
     glued: `GLUED UP FROM ${board.plies} PLIES OF ${mm(board.ply)} PLANED, GLUE LINES UPRIGHT`,
+    joined: `JOINED EDGE TO EDGE FROM ${board.plies} PIECES OF ${mm(board.ply)} PLANED`,
   };
   return `FROM BOARD ${board.board.toUpperCase()}, ${how[board.lies]}`;
 }

@@ -1,16 +1,18 @@
 import type { Blank } from "../../instrument/blank.ts";
 import type { Stock } from "../../order/shop.ts";
+import { takenOff } from "./taken-off.ts";
 
 /**
  * One way to get a blank out of a board; mm. `flat`: the blank's thickness comes out of the board's, its width from across it.
  * `turned`: turned a quarter about its length, the other way round. `glued`: plies side by side, turned, the glue lines upright.
+ * `joined`: pieces that lie flat, glued edge to edge.
  */
 export type Way = {
   readonly board: string;
   readonly wood: string;
-  readonly lies: "flat" | "turned" | "glued";
+  readonly lies: "flat" | "turned" | "glued" | "joined";
   readonly plies: number;
-  /** How thick a ply is once it is planed. */
+  /** How much of the blank's width a ply makes once it is planed. */
   readonly ply: number;
   /** How much the board is too short, too narrow and too thin; 0 where it isn't. */
   readonly missing: { readonly length: number; readonly width: number; readonly thickness: number };
@@ -18,12 +20,15 @@ export type Way = {
   readonly waste: number;
 };
 
-/** What a glued face is planed by, and what the saw takes between two pieces of one board, mm (G: default, confirm). */
-const planed = 1;
-const parting = 5;
+const { planed, parting } = takenOff;
 
-/** Every way to get the blank, its length along the board's grain, out of one board, glued from at most so many plies. */
-export function waysOutOf(board: Stock & { readonly wood: string }, blank: Blank, most: number): Way[] {
+/** Every way to get the blank, its length along the board's grain, out of one board, glued from at most so many plies, or joined edge to edge from at most so many pieces. */
+export function waysOutOf(
+  board: Stock & { readonly wood: string },
+  blank: Blank,
+  most: number,
+  joined = 1,
+): Way[] {
   const { id, wood } = board;
   const one = (lies: Way["lies"], thick: number, across: number, plies: number): Way => ({
     ...{
@@ -41,6 +46,10 @@ export function waysOutOf(board: Stock & { readonly wood: string }, blank: Blank
     // An inner ply is planed on both faces.
     const thick = blank.width / plies + (plies > 2 ? 2 : 1) * planed;
     ways.push(one("glued", thick, blank.thickness, plies));
+  }
+  for (let pieces = 2; pieces <= joined; pieces++) {
+    const across = blank.width / pieces + (pieces > 2 ? 2 : 1) * planed;
+    ways.push(one("joined", blank.thickness, across, pieces));
   }
   return ways;
 }
