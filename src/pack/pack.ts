@@ -7,7 +7,9 @@ import { coverPart } from "../drawing/flat/recess-flats.ts";
 import { type Title, titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
 import { assemblySheets } from "../drawing/sheet/assembly/assembly-sheets.ts";
+import { setUpSheets } from "../drawing/sheet/set-up/set-up-sheets.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
+import { travellerOf } from "../drawing/sheet/traveller/traveller-of.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
@@ -21,6 +23,7 @@ import { assembled } from "../workshop/assembly/assembled.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
+import { setUpPackFiles, travellerPackFiles } from "./bench-pack-files.ts";
 import { fingerprints } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { assembledFiles, assembledMeshes, meshedOnce } from "./meshed-once.ts";
@@ -85,9 +88,17 @@ export async function packOf(spec: Spec, { store, kernel, only = "all" }: Means)
     ...(await pictureFiles(model, store, found, wanted, free)),
     ...solids.filter(free).flatMap((file) => solidPackFiles(file, meshOf(file))),
   ];
+  const setUps = setUpSheets(model, found);
+  for (const sheet of setUps.sheets.filter(wanted))
+    made.push(...(await setUpPackFiles(sheet, spec, store, found)));
   const pieces = whole ? assembledFiles(model) : [];
   if (whole && [{ name: "assembly" }, ...pieces].every(free))
     made.push(...(await assemblyFiles(model, pieces, meshOf, store, found)));
+  if (whole) {
+    const { fingerprint } = report;
+    const words = travellerOf(model, { fingerprint, found, held, ...setUps, notLookedAt });
+    made.push(...(await travellerPackFiles(words, store)));
+  }
   return { report, held, files: [...made, ...reportPackFiles(report, spec, held, made)] };
 }
 
