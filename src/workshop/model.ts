@@ -6,6 +6,7 @@ import type { Store } from "../step/store.ts";
 import { type Blanks, blanks } from "./blanks.ts";
 import type { Fixture } from "./guided/fixture.ts";
 import { fixturesOf } from "./guided/fixtures.ts";
+import { type PartSawing, partSawing } from "./part-sawing.ts";
 import { type Sawing, sawing } from "./sawing.ts";
 import { woodTaken } from "./stock/wood-taken.ts";
 
@@ -16,6 +17,8 @@ export type Model = {
   readonly forces: Forces;
   readonly sawing: Sawing;
   readonly blanks: Blanks;
+  /** How wings, body and fingerboard are sawn, each worked out when it is asked for. */
+  readonly partSawing: () => readonly PartSawing[];
   readonly masses: Masses;
   /** The fixtures that parts are cut against, each worked out when it is asked for. */
   readonly fixtures: () => readonly Fixture[];
@@ -27,8 +30,10 @@ export function modelOf(spec: Spec, store: Store): Model {
   const saw = sawing(spec, made, store);
   const boards = blanks(spec, made, saw, store);
   let fixtures: readonly Fixture[] | undefined;
+  let sawn: readonly PartSawing[] | undefined;
   return {
     fixtures: () => (fixtures ??= fixturesOf(spec, made, store)),
+    partSawing: () => (sawn ??= partSawing(spec, made, boards, store)),
     ...{ spec, instrument: made, forces: forces(spec, made, store), sawing: saw, blanks: boards },
     masses: masses(spec, made, store, () => ({
       neck: woodTaken(saw.stock, spec.neckWoods),

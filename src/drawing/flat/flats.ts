@@ -10,6 +10,7 @@ import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
+import { partSawFlats } from "./part-saw-flats.ts";
 import { coverFlats, recessFlats } from "./recess-flats.ts";
 import { restFlats } from "./rest-flats.ts";
 import { tailpieceFlats } from "./tailpiece-flats.ts";
@@ -84,6 +85,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...bodyFlats,
   ...fixtureFlats,
   ...recessFlats,
+  ...partSawFlats,
 ];
 
 /** The flat machine files of one order. */

@@ -5,7 +5,10 @@ import { rectangleOf } from "../../geometry/rectangle.ts";
 import { step } from "../../step/step.ts";
 import type { SawnOutline } from "../../workshop/bandsaw/sawn-outline.ts";
 import { type Flat, layers, letterHeight, lineBetween, type Note, type Shape, turnedOver } from "./flat.ts";
+import { grainArrow } from "./grain-arrow.ts";
+import { lineNote } from "./line-note.ts";
 import { type SawNotesInput, sawNotes } from "./saw-notes.ts";
+import { stackedNotes } from "./stacked-notes.ts";
 
 /** What a neck's saw lines are drawn from: the finished outline, the blank's rectangle, how it is sawn, what is told; mm. */
 export type NeckSawInput = {
@@ -19,8 +22,8 @@ export type NeckSawInput = {
 
 type Place = Extract<SawnOutline, { kind: "ok" }>["tight"][number];
 
-/** Radius of the circle round a tight place, how far its radius stands from that, length of the arrow along the grain and of its barbs, mm. */
-const sizes = { ring: 4, clear: 4, arrow: 60, barb: 3 };
+/** Radius of the circle round a tight place, and how far its radius stands from that, mm. */
+const sizes = { ring: 4, clear: 4 };
 
 /**
  * The saw lines of a neck's blank, seen from the front or from the side, head at the left: the blank scribed, the finished
@@ -43,28 +46,15 @@ export const neckSawFlat = step("outline.neck-saw", 1, (given: NeckSawInput): Fl
   };
   const flat = view === "plan" && hand === "left" ? turnedOver(right, "y") : right;
   // What is written round the blank keeps its place for either hand: the blank itself is alike on both sides.
-  const arrow = { x: maxX - 10 - sizes.arrow, y: minY - 9 };
+  const grain = grainArrow(maxX - 10, minY - 9);
   return {
-    shapes: [...flat.shapes, ...grainArrow(arrow.x, arrow.y)],
-    notes: [
-      ...flat.notes,
-      note("GRAIN", arrow.x + sizes.arrow / 2, arrow.y + 1.5, "center"),
-      ...stacked(sawNotes(told), minX, maxY + 8),
-    ],
+    shapes: [...flat.shapes, ...grain.shapes],
+    notes: [...flat.notes, ...grain.notes, ...stackedNotes(sawNotes(told), minX, maxY + 8)],
   };
 });
 
 function centreLine(from: number, to: number): Shape {
   return { layer: layers.note, path: lineBetween(from, 0, to, 0), chain: true };
-}
-
-function note(text: string, x: number, y: number, align: Note["align"]): Note {
-  return { text, x, y, height: letterHeight, turn: 0, align };
-}
-
-/** Lines of text above one another, the first one at the top, the last one at y. */
-function stacked(lines: readonly string[], x: number, y: number): Note[] {
-  return lines.map((text, i) => note(text, x, y + (lines.length - 1 - i) * letterHeight * 1.7, "left"));
 }
 
 function markShapes({ x, y, relief }: Place): Shape[] {
@@ -85,17 +75,7 @@ function markNotes({ x, y, radius, turn, side, relief }: Place, { minY, maxY }: 
   const bulges = (side === "low") === (turn === "left");
   const start = relief.kind === "cut" ? relief.path.points[0]!.x : x;
   return [
-    note(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, bulges ? "right" : "center"),
-    note(way, start, outside, "center"),
+    lineNote(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", x, inward, bulges ? "right" : "center"),
+    lineNote(way, start, outside, "center"),
   ];
-}
-
-/** An arrow that points both ways: the grain has no head. */
-function grainArrow(x: number, y: number): Shape[] {
-  const { arrow, barb } = sizes;
-  const barbs = [1, -1].flatMap((up) => [
-    lineBetween(x, y, x + barb, y + (up * barb) / 2),
-    lineBetween(x + arrow, y, x + arrow - barb, y + (up * barb) / 2),
-  ]);
-  return [lineBetween(x, y, x + arrow, y), ...barbs].map((path) => ({ layer: layers.note, path }));
 }

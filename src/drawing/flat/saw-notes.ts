@@ -1,7 +1,8 @@
-import type { FittedSaw } from "../../workshop/bandsaw/neck-cuts.ts";
+import type { FittedSaw } from "../../workshop/bandsaw/fitted-saws.ts";
 import type { TableCut } from "../../workshop/bandsaw/sequence.ts";
 import { type Caution, inWords } from "../../workshop/cautions/caution.ts";
 import type { Way } from "../../workshop/stock/ways.ts";
+import { boardText, mmText, sawText } from "./saw-words.ts";
 
 /** What the notes beside saw lines tell of: board, blank, saw, allowance and the cuts in their order; mm. */
 export type SawNotesInput = {
@@ -18,28 +19,11 @@ export function sawNotes({ board, blank, saw, allowance, cuts, cautions }: SawNo
   const { length, width, thickness } = blank;
   const numbered = steps(cuts).map((text, i) => `${i + 1}. ${text}`);
   return [
-    `BLANK ${mm(length)} LONG, ${mm(width)} WIDE, ${mm(thickness)} THICK, PLANED SQUARE, ${boardText(board)}`,
-    `${sawText(saw)}; ${mm(allowance)} LEFT OUTSIDE THE FINISHED LINE (S)`,
+    `BLANK ${mmText(length)} LONG, ${mmText(width)} WIDE, ${mmText(thickness)} THICK, PLANED SQUARE, ${boardText(board)}`,
+    `${sawText(saw)}; ${mmText(allowance)} LEFT OUTSIDE THE FINISHED LINE (S)`,
     ...numbered,
     ...cautions.map(inWords),
   ];
-}
-
-function boardText(board: Way | null): string {
-  if (board === null) return "FROM A BOARD THAT THE SHOP DOESN'T HAVE";
-  const how = {
-    flat: "LYING FLAT",
-    turned: "TURNED A QUARTER, ITS WIDTH OUT OF THE BOARD'S THICKNESS",
-    glued: `GLUED UP FROM ${board.plies} PLIES OF ${mm(board.ply)} PLANED, GLUE LINES UPRIGHT`,
-    joined: `JOINED EDGE TO EDGE FROM ${board.plies} PIECES OF ${mm(board.ply)} PLANED`,
-  };
-  return `FROM BOARD ${board.board.toUpperCase()}, ${how[board.lies]}`;
-}
-
-function sawText(saw: FittedSaw | null): string {
-  if (saw === null) return "NO SAW: THE LINES STAND WITHOUT A KERF";
-  const { width, kerf, radius } = saw.blade;
-  return `BANDSAW ${saw.id.toUpperCase()}, BLADE ${mm(width)}, KERF ${mm(kerf)}: LINES ARE ITS MIDDLE; LEAST RADIUS ${mm(radius)} (S)`;
 }
 
 function steps(cuts: readonly [TableCut, TableCut]): string[] {
@@ -53,9 +37,5 @@ function steps(cuts: readonly [TableCut, TableCut]): string[] {
 
 function cutText({ outline, onTable, up, work, guide, tapedBack }: TableCut): string {
   const taped = tapedBack === "nothing" ? "" : `TAPE ${tapedBack.toUpperCase()} BACK WHERE IT WAS; `;
-  return `${tapedBack === "nothing" ? "FIRST" : "THEN"} CUT THE ${outline.toUpperCase()}: ${taped}${onTable.toUpperCase()} FLAT ON THE TABLE, ${up.toUpperCase()} UP; WORK ${mm(work)} HIGH, UPPER GUIDE AT ${mm(guide)} AT MOST (S)`;
-}
-
-function mm(value: number): string {
-  return String(Math.round(value * 100) / 100);
+  return `${tapedBack === "nothing" ? "FIRST" : "THEN"} CUT THE ${outline.toUpperCase()}: ${taped}${onTable.toUpperCase()} FLAT ON THE TABLE, ${up.toUpperCase()} UP; WORK ${mmText(work)} HIGH, UPPER GUIDE AT ${mmText(guide)} AT MOST (S)`;
 }

@@ -2,7 +2,7 @@ import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { Bandsaw } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
-import { leastSawRadius } from "./least-radius.ts";
+import { type FittedSaw, fittedSaws } from "./fitted-saws.ts";
 import { bladeFollows, type SawnOutline, sawnOutline } from "./sawn-outline.ts";
 
 /** The neck's two outlines, each with its blank's rectangle, the wood to leave outside, and the shop's bandsaws; mm. */
@@ -11,14 +11,6 @@ export type NeckCutsInput = {
   readonly side: { readonly outline: Path; readonly blank: Extents };
   readonly allowance: number;
   readonly saws: readonly Pick<Bandsaw, "id" | "throat" | "height" | "blades">[];
-};
-
-/** A bandsaw with one of its blades on it; `radius` is the least that the blade follows, mm. */
-export type FittedSaw = {
-  readonly id: string;
-  readonly throat: number;
-  readonly height: number;
-  readonly blade: { readonly width: number; readonly kerf: number; readonly radius: number };
 };
 
 /** How the neck's blank is sawn from two ways, and on what; without a saw the lines stand at the allowance alone. */
@@ -34,32 +26,16 @@ export type NeckCuts = {
  * other is there; among like blades the first saw by id. A blade that the chart has no radius for is not looked at.
  */
 export const neckCuts = step("neck.cuts", 1, (given: NeckCutsInput): NeckCuts => {
-  const fitted = fittedSaws(given);
+  const { plan, side, allowance, saws } = given;
+  const high = Math.max(plan.blank.maxY - plan.blank.minY, side.blank.maxY - side.blank.minY);
+  const fitted = fittedSaws(saws, high);
   if (fitted.length === 0) return { saw: { kind: "none" }, ...cutsWith(given, { kerf: 0, radius: 0 }) };
   const least = Math.min(...fitted.map(({ blade }) => blade.width));
-  const { plan, side, allowance } = given;
   const follows = ({ blade: { kerf, radius } }: FittedSaw) =>
     [plan, side].every((view) => bladeFollows({ ...view, allowance, kerf, radius }));
   const saw = fitted.find(follows) ?? fitted.find(({ blade }) => blade.width === least)!;
   return { saw: { kind: "ok", ...saw }, ...cutsWith(given, saw.blade) };
 });
-
-/** Every saw with every blade whose radius is known, the widest blade first; only saws high enough where there is one. */
-function fittedSaws({ plan, side, saws }: NeckCutsInput): FittedSaw[] {
-  const high = Math.max(plan.blank.maxY - plan.blank.minY, side.blank.maxY - side.blank.minY);
-  const all = saws.flatMap(({ id, throat, height, blades }) =>
-    blades.flatMap(({ width, kerf }): FittedSaw[] => {
-      const least = leastSawRadius(width);
-      return least.kind === "ok"
-        ? [{ id, throat, height, blade: { width, kerf, radius: least.radius } }]
-        : [];
-    }),
-  );
-  const able = all.filter(({ height }) => height >= high);
-  return (able.length > 0 ? able : all).sort(
-    (a, b) => b.blade.width - a.blade.width || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
-  );
-}
 
 function cutsWith(
   { plan, side, allowance }: NeckCutsInput,

@@ -11,8 +11,8 @@ import { wayOut } from "./led-on.ts";
 /** What the relief cut to a tight place has to keep clear of; mm. */
 export type ReliefInput = {
   readonly at: Point;
-  /** On which side of the kept wood its saw line runs. */
-  readonly side: "low" | "high";
+  /** Which way leads out of the kept wood there, degrees from x. */
+  readonly outward: number;
   readonly lines: readonly Path[];
   readonly kept: Path;
   readonly blank: Extents;
@@ -31,13 +31,13 @@ export type Relief =
 /** How finely a cut is looked along, and turned until it is clear: its share of length, and degrees. */
 const fine = { along: 1 / 16, turn: 15 };
 
-/** The relief cut to a tight place of a saw line: square to the blank's edge if that is clear, or else turned as little as it takes. */
+/** The relief cut to a tight place of a saw line: straight outward if that is clear, or else turned as little as it takes. */
 export function reliefCut(given: ReliefInput): Relief {
-  const { at, side: away, lines, blank } = given;
+  const { at, outward, lines, blank } = given;
   if (isLeg(at, lines, blank)) return { kind: "leg" };
   for (let turn = 0; turn < 90; turn += fine.turn) {
     for (const side of turn === 0 ? [1] : [1, -1]) {
-      const angle = ((away === "high" ? 90 : -90) + side * turn) * (Math.PI / 180);
+      const angle = (outward + side * turn) * (Math.PI / 180);
       const path = wayIn(at, { x: Math.cos(angle), y: Math.sin(angle) }, blank);
       if (isClear(path, given)) return { kind: "cut", path };
     }

@@ -50,7 +50,12 @@ export function sawnOutline({ outline, blank, allowance, kerf, radius }: SawnOut
   const tight = lines.flatMap(({ side, path }) =>
     tightPlaces(path, radius).map((place): MarkedPlace => {
       const { x, y } = place;
-      return { ...place, side, relief: reliefCut({ at: { x, y }, side, lines: paths, kept, blank, kerf }) };
+      const outward = side === "high" ? 90 : -90;
+      return {
+        ...place,
+        side,
+        relief: reliefCut({ at: { x, y }, outward, lines: paths, kept, blank, kerf }),
+      };
     }),
   );
   return { kind: "ok", lines, kept, tight };
