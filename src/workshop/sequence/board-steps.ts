@@ -1,6 +1,6 @@
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
-import { sawnOr, sawStep } from "./saw-step.ts";
+import { sawSteps, stepOf } from "./saw-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
 
 /** The fingerboard from its board to where it is glued on: square blank, sides, what is let in, then radius and scoop, then slots and dots. */
@@ -21,15 +21,13 @@ export function boardSteps(model: Model): WorkStep[] {
       ...{ measure: "length, width, thickness", files: [] },
       needs: [{ from: "stock", what: "the fingerboard's board" }],
     },
-    ...sawStep(model, {
-      ...{ part, file: "fingerboard-saw", datum: "underside", square: faces, thickness },
+    ...sawSteps(model, {
+      ...{ part, cuts: ["side", "end"], square: faces, thickness },
       needs: [{ from: `${part}.plane`, what: "the blank, square" }],
     }),
     ...guidedSteps(model, {
       ...{ part, datum: "underside", square: faces, thickness, drawing: part },
-      needs: [
-        { from: sawnOr(model, "fingerboard-saw", `${part}.plane`), what: "the blank, square and flat" },
-      ],
+      needs: [{ from: stepOf(part, "end"), what: "the board, sawn, still flat" }],
     }),
     ...(inlaid
       ? [

@@ -2,7 +2,8 @@ import { underVeneers } from "../../instrument/under-veneers.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
-import { sawnOr, sawStep } from "./saw-step.ts";
+import { sawSteps, stepOf } from "./saw-step.ts";
+import { veneered, veneerStep } from "./veneer-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
 
 /** The body in one piece from its board to where the core is glued in. None without a body. */
@@ -12,41 +13,24 @@ export function bodySteps(model: Model): WorkStep[] {
   const of = (id: string) => dimensionOf(spec, id);
   const thickness = of("body.thickness");
   const own = { part: "body", setUp: null } as const;
-  const veneers = spec.veneers.filter(({ on }) => on === "body");
-  const under = veneers.length === 0 ? thickness : underVeneers(spec, "body");
+  const under = underVeneers(spec, "body");
+  const sawn = stepOf("body", "outline");
   const faces = "front, back";
   const room = spec.body.core === "recess" ? "Sink the room for the core" : "Cut the room for the core";
   return [
     {
       ...{ ...own, id: "body.plane", at: "planer", datum: "back", square: "nothing yet", thickness: under },
-      what: `Plane the body's blank to ${inMm(under)}${veneers.length === 0 ? "" : " under its veneers"}`,
+      what: `Plane the body's blank to ${inMm(under)}${under < thickness ? " under its veneers" : ""}`,
       ...{ measure: "thickness", files: [], needs: [{ from: "stock", what: "the body's board" }] },
     },
-    ...(veneers.length === 0
-      ? []
-      : [
-          {
-            ...{ ...own, id: "body.veneers", at: "bench" as const, datum: "back", square: faces },
-            what: `Glue the veneers on, margins out: ${veneers.map(({ face }) => face).join(" and ")}; trim when dry`,
-            ...{ thickness, measure: "thickness", files: veneers.map(({ id }) => `veneer-${id}`) },
-            needs: [
-              { from: "body.plane", what: "the blank, planed" },
-              { from: "bought", what: "veneers" },
-            ],
-          },
-        ]),
-    ...sawStep(model, {
-      ...{ part: "body", file: "body-saw", datum: "back", square: faces, thickness },
-      needs: [flatBlank(veneers.length > 0)],
+    ...sawSteps(model, {
+      ...{ part: "body", cuts: ["outline"], square: faces, thickness: under },
+      needs: [{ from: "body.plane", what: "the blank, planed" }],
     }),
+    ...veneerStep(model, "body", sawn),
     ...guidedSteps(model, {
       ...{ part: "body", datum: "back", square: faces, thickness, drawing: "body" },
-      needs: [
-        {
-          from: sawnOr(model, "body-saw", flatBlank(veneers.length > 0).from),
-          what: "the body, sawn outside its line",
-        },
-      ],
+      needs: [{ from: veneered(model, "body", sawn), what: "the body, sawn outside its line" }],
     }),
     {
       ...{ ...own, id: "body.room", at: "router", datum: "back", square: faces, thickness },
@@ -70,10 +54,4 @@ export function bodySteps(model: Model): WorkStep[] {
       needs: [{ from: "body.recesses", what: "the body with its recesses" }],
     },
   ];
-}
-
-function flatBlank(veneered: boolean) {
-  return veneered
-    ? { from: "body.veneers", what: "the blank, veneered" }
-    : { from: "body.plane", what: "the blank, planed" };
 }

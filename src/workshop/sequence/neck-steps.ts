@@ -36,7 +36,7 @@ function blankSteps({ spec, instrument: { neckBlank }, sawing }: Model): WorkSte
       ...{ thickness, measure: "wood left outside the line", files: ["neck-saw-plan"] },
       what: `Saw the plan outside its line, ${plan.onTable} on the table; relief cuts first; keep every offcut`,
       needs: [{ from: "neck.pins", what: "the blank, bored" }],
-      setUp: { kind: "saw", file: "neck-saw-plan", up: plan.up },
+      setUp: { kind: "saw", file: "neck-saw-plan", cut: "plan", up: plan.up },
     },
   ];
 }
@@ -60,7 +60,7 @@ function shapedSteps(model: Model): WorkStep[] {
         { from: outlineDone(model, "neck"), what: "the neck, finished in plan" },
         { from: "neck.saw-plan", what: "its offcuts" },
       ],
-      setUp: { kind: "saw", file: "neck-saw-side", up: side.up },
+      setUp: { kind: "saw", file: "neck-saw-side", cut: "side", up: side.up },
     },
     {
       ...{ ...own, id: "neck.head", at: "drill press", datum: "head's face", square: "head's face, sides" },

@@ -3,7 +3,8 @@ import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
-import { sawnOr, sawStep } from "./saw-step.ts";
+import { sawSteps, stepOf } from "./saw-step.ts";
+import { veneered, veneerStep } from "./veneer-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
 
 /** The wings from their boards to the joint: planed, joint face cut and bored, sawn, routed, recessed, eased. None without wings. */
@@ -13,38 +14,46 @@ export function wingSteps(model: Model): WorkStep[] {
 
 function oneWing(model: Model, side: Side): WorkStep[] {
   const { spec, instrument } = model;
-  const part = `wing-${side}`;
+  const part = `wing-${side}` as const;
   const of = (name: string) => dimensionOf(spec, `wing.${side}.${name}`);
   const thickness = of("thickness");
   const { bevel, mitre } = instrument.wings![side].place.cut;
   const own = { part, setUp: null } as const;
   const faces = "front, back";
-  const veneers = spec.veneers.filter(({ on }) => on === part);
-  const veneer =
-    veneers.length > 0 ? `; plane to ${inMm(underVeneers(spec, part))} and glue its veneers on first` : "";
+  const under = underVeneers(spec, part);
   return [
     {
-      ...{ ...own, id: `${part}.plane`, at: "planer", datum: "back", square: "nothing yet", thickness },
-      what: `Plane the ${side} wing's blank to ${inMm(thickness)}, one edge straight${veneer}`,
-      ...{ measure: "thickness; straight edge", files: veneers.map(({ id }) => `veneer-${id}`) },
+      ...{
+        ...own,
+        id: `${part}.plane`,
+        at: "planer",
+        datum: "back",
+        square: "nothing yet",
+        thickness: under,
+      },
+      what: `Plane the ${side} wing's blank to ${inMm(under)}, one edge straight`,
+      ...{ measure: "thickness; straight edge", files: [] },
       needs: [{ from: "stock", what: `the ${side} wing's board` }],
     },
+    ...sawSteps(model, {
+      ...{ part, cuts: ["joint"], square: `${faces}, far edge`, thickness: under },
+      needs: [{ from: `${part}.plane`, what: "the blank, planed" }],
+    }),
     {
-      ...{ ...own, id: `${part}.joint`, at: "bench", datum: "front", square: faces, thickness },
-      what: `Cut the ${side} wing's joint face: bevel ${inMm(bevel)}, mitre ${inMm(mitre)} degrees; true it to the angle gauge; bore the pins square to it`,
+      ...{ ...own, id: `${part}.joint`, at: "bench", datum: "front", square: faces, thickness: under },
+      what: `True the ${side} wing's joint face to the angle gauge: bevel ${inMm(bevel)}, mitre ${inMm(mitre)} degrees; bore the pins square to it`,
       ...{ measure: "bevel and mitre by the gauge; each hole" },
       files: [`joint-${side}`, `wing-angle-${side}`, `drill-joint-${side}`],
-      needs: [{ from: `${part}.plane`, what: "the blank, planed" }],
+      needs: [{ from: stepOf(part, "joint"), what: "the blank with its joint sawn" }],
     },
-    ...sawStep(model, {
-      ...{ part, file: `${part}-saw`, datum: "back", square: `${faces}, joint face`, thickness },
+    ...sawSteps(model, {
+      ...{ part, cuts: ["rim"], square: `${faces}, joint face`, thickness: under },
       needs: [{ from: `${part}.joint`, what: "the blank with its joint face" }],
     }),
+    ...veneerStep(model, part, stepOf(part, "rim")),
     ...guidedSteps(model, {
       ...{ part, datum: "joint face", square: `${faces}, joint face`, thickness, drawing: part },
-      needs: [
-        { from: sawnOr(model, `${part}-saw`, `${part}.joint`), what: "the wing, sawn outside its line" },
-      ],
+      needs: [{ from: veneered(model, part, stepOf(part, "rim")), what: "the wing, sawn outside its line" }],
     }),
     {
       ...{ ...own, id: `${part}.recesses`, at: "router", datum: "joint face", square: faces, thickness },

@@ -1,7 +1,7 @@
 import type { Filed, WorkStep } from "../../../src/workshop/sequence/work-step.ts";
 
-/** What the machines really do at a set-up: the file, and the thickness that the cutter or the blade goes through, mm. */
-export type AtMachine = { readonly file: string; readonly thickness: number };
+/** What the machines really do at a set-up: the file, which of its cuts, and the thickness that the cutter or the blade goes through, mm. */
+export type AtMachine = { readonly file: string; readonly cut: string | null; readonly thickness: number };
 
 /** Everything that is wrong with a sequence of work, in words: found by walking it, with nothing of what made it. */
 export function sequenceFaults(
@@ -22,16 +22,21 @@ export function sequenceFaults(
       if (!filed.some(({ name }) => name === file)) faults.push(`${id} names ${file}`);
     }
     if (setUp === null) continue;
-    const real = machines.find(({ file }) => file === setUp.file);
+    const real = machines.find((one) => isAt(setUp, one));
     if (real === undefined) faults.push(`${id} at no machine`);
     else if (Math.abs((thickness ?? -1) - real.thickness) > 1e-6)
       faults.push(`${id} as thick as ${thickness}`);
     if (!files.includes(setUp.file)) faults.push(`${id} without ${setUp.file}`);
   }
-  for (const { file } of machines)
-    if (!steps.some(({ setUp }) => setUp?.file === file)) faults.push(`no step at ${file}`);
+  for (const one of machines)
+    if (!steps.some(({ setUp }) => setUp !== null && isAt(setUp, one)))
+      faults.push(`no step at ${one.file}${one.cut === null ? "" : `, ${one.cut}`}`);
   for (const { name } of filed) if (!used.has(name)) faults.push(`nobody uses ${name}`);
   const waited = new Set(steps.flatMap(({ needs }) => needs.map(({ from }) => from)));
   for (const { id } of steps.slice(0, -1)) if (!waited.has(id)) faults.push(`nobody waits for ${id}`);
   return faults;
+}
+
+function isAt(setUp: NonNullable<WorkStep["setUp"]>, { file, cut }: AtMachine): boolean {
+  return setUp.file === file && (setUp.kind === "saw" ? setUp.cut : null) === cut;
 }

@@ -10,14 +10,14 @@ import { type AtMachine, sequenceFaults } from "./sequence-faults.ts";
 const modelFor = (design: string, count: number) => modelOf(specOf(design, count), memoryStore());
 
 function machinesOf(model: Model): AtMachine[] {
-  const { plan, side } = {
-    plan: model.sawing.sequence[0],
-    side: model.sawing.sequence[1],
-  };
+  const [plan, side] = model.sawing.sequence;
   return [
-    ...model.fixtures().map(({ file, thickness }) => ({ file, thickness })),
-    { file: "neck-saw-plan", thickness: plan.work },
-    { file: "neck-saw-side", thickness: side.work },
+    ...model.fixtures().map(({ file, thickness }) => ({ file, cut: null, thickness })),
+    { file: "neck-saw-plan", cut: "plan", thickness: plan.work },
+    { file: "neck-saw-side", cut: "side", thickness: side.work },
+    ...model
+      .partSawing()
+      .flatMap(({ file, planed, sequence }) => sequence.map(({ cut }) => ({ file, cut, thickness: planed }))),
   ];
 }
 
