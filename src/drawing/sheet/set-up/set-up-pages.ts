@@ -1,6 +1,6 @@
 import type { Annotated } from "../annotate.ts";
 import { heading, paragraph } from "../bench/block.ts";
-import { flowed } from "../bench/flowed.ts";
+import { type Columns, flowed } from "../bench/flowed.ts";
 import { boxOf } from "../lettering.ts";
 import { moved } from "../moved.ts";
 import type { PaperSize } from "../neck/input.ts";
@@ -18,24 +18,30 @@ export type SetUpDrawn = {
   readonly words: SetUpWords;
 };
 
-/** What is kept free inside the frame, and between picture and columns; the least width of a column beside the picture, and height of one under it, mm. */
-const room = { inside: 3, between: 5, wide: 120, high: 45 } as const;
+/** What is kept free inside the frame, and between picture and columns; the least width of a column beside the picture, and height of one under it; how high a picture is at most that has columns under it alone, mm. */
+const room = { inside: 3, between: 5, wide: 120, high: 45, low: 130 } as const;
 
 /** How many pages a set-up's sheet has at most before a larger paper is taken. */
 const mostPages = 2;
+
+/** A picture at this scale or a larger one is large enough to be worth one page instead of two. */
+const fairScale = 0.4;
 
 type Scale = (typeof scales)[number];
 
 /**
  * The pages of a set-up's sheet without their titles: the picture at the upper left of the first, the words in a column over the title's place, then
- * under the picture. On the first paper, and at the largest scale, that hold it on two pages at most.
+ * under the picture. On the first paper that holds it on two pages at most; at the largest scale, or the largest with one page if that is fair.
  */
 export function setUpPages(drawn: SetUpDrawn): Sheet[] {
   for (const paper of drawn.papers) {
-    for (const scale of scales) {
+    const ways = scales.flatMap((scale) => {
       const pages = pagesOn(paper, scale, drawn);
-      if (pages !== undefined && pages.length <= mostPages) return pages;
-    }
+      return pages === undefined || pages.length > mostPages ? [] : [{ scale, pages }];
+    });
+    const alone = ways.find(({ scale, pages }) => pages.length === 1 && scale.factor >= fairScale);
+    const best = alone ?? ways[0];
+    if (best !== undefined) return best.pages;
   }
   throw new RangeError(`the sheet of ${drawn.name} has room on no paper`);
 }
@@ -46,23 +52,9 @@ function pagesOn(
   { name, picture, pictureWords, words }: SetUpDrawn,
 ): Sheet[] | undefined {
   const { frame, titleBox } = emptySheet(paper, "");
-  const left: Box = {
-    ...{ minX: frame.minX + room.inside, maxX: titleBox.minX - room.between },
-    ...{ minY: frame.minY + room.inside, maxY: frame.maxY - room.inside },
-  };
-  const right: Box = {
-    ...{ minX: titleBox.minX, maxX: frame.maxX - room.inside },
-    ...{ minY: titleBox.maxY + room.inside, maxY: frame.maxY - room.inside },
-  };
-  const view = inPlace(picture(scale.factor), left);
-  if (view === undefined) return undefined;
-  const { maxX, minY } = boxOf(view);
-  const beside = { ...right, minX: maxX + room.between };
-  const under = { ...left, maxY: minY - room.between };
-  const isClear = minY >= left.minY && (minY >= right.minY || maxX <= left.maxX);
-  if (!isClear || beside.maxX - beside.minX < room.wide) return undefined;
-  const columns = (page: number) =>
-    page > 0 ? [left, right] : under.maxY - under.minY > room.high ? [beside, under] : [beside];
+  const view = inPlace(picture(scale.factor), frame);
+  const columns = view && columnsRound(boxOf(view), frame, titleBox);
+  if (view === undefined || columns === undefined) return undefined;
   const titles = {
     head: heading(`SET-UP SHEET: ${name}`),
     rows: [paragraph(`${pictureWords}, ${scale.text}`)],
@@ -77,11 +69,39 @@ function pagesOn(
   }));
 }
 
-/** The picture in the upper left corner of a box; nothing where a name in it has no place. */
+/** The picture in the upper left corner of a frame; nothing where a name in it has no place. */
 function inPlace(picture: Annotated, { minX, maxY }: Box): Marks | undefined {
   if (picture.kind !== "ok") return undefined;
   const box = boxOf(picture.marks);
-  return moved(picture.marks, minX - box.minX, maxY - box.maxY);
+  return moved(picture.marks, minX + room.inside - box.minX, maxY - room.inside - box.maxY);
+}
+
+/**
+ * The columns that are left beside a picture: under one that is low and long, two; else one beside it and one under it. On later pages two, over and
+ * beside the title's place. Nothing where the picture leaves too little.
+ */
+function columnsRound(view: Box, frame: Box, titleBox: Box): Columns | undefined {
+  const left: Box = {
+    ...{ minX: frame.minX + room.inside, maxX: titleBox.minX - room.between },
+    ...{ minY: frame.minY + room.inside, maxY: frame.maxY - room.inside },
+  };
+  const right: Box = {
+    ...{ minX: titleBox.minX, maxX: frame.maxX - room.inside },
+    ...{ minY: titleBox.maxY + room.inside, maxY: frame.maxY - room.inside },
+  };
+  const later = (first: readonly Box[]) => (page: number) => (page > 0 ? [left, right] : first);
+  const under = view.minY - room.between;
+  if (frame.maxY - view.minY < room.low && view.maxX <= right.maxX && under - right.minY > room.high)
+    return later([
+      { ...left, maxY: under },
+      { ...right, maxY: under },
+    ]);
+  const beside = { ...right, minX: view.maxX + room.between };
+  const isClear = view.minY >= left.minY && (view.minY >= right.minY || view.maxX <= left.maxX);
+  if (!isClear || beside.maxX - beside.minX < room.wide) return undefined;
+  const below = { ...left, maxX: Math.min(left.maxX, view.maxX), maxY: under };
+  const isWorth = below.maxY - below.minY > room.high && below.maxX - below.minX > room.wide;
+  return later(isWorth ? [beside, below] : [beside]);
 }
 
 /** What is written, or nothing where a row is higher than a column of this paper. */

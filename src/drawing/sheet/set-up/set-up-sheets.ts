@@ -2,6 +2,7 @@ import type { Finding } from "../../../checks/check.ts";
 import { refuses } from "../../../checks/checks.ts";
 import type { Answer, Store } from "../../../step/store.ts";
 import type { Model } from "../../../workshop/model.ts";
+import { sawSetUpsOf } from "../../../workshop/sequence/saw-set-ups.ts";
 import { workSequence } from "../../../workshop/sequence/sequence.ts";
 import type { SetUpAt, WorkStep } from "../../../workshop/sequence/work-step.ts";
 import { filedOf } from "../bench/filed-of.ts";
@@ -11,6 +12,9 @@ import type { Sheet } from "../sheet.ts";
 import { isMade, pictureOf } from "./guided-picture-of.ts";
 import { guidedSheet } from "./guided-sheet.ts";
 import { guidedWords } from "./guided-words.ts";
+import { sawPictureOf } from "./saw-picture-of.ts";
+import { sawSheet } from "./saw-sheet.ts";
+import { sawWords } from "./saw-words.ts";
 
 /** The sheet of one set-up, of one page or more: its file's name, the step of work that it is, and the machine file that it goes with. */
 export type SetUpSheet = {
@@ -54,20 +58,56 @@ function isSetUp(step: WorkStep): step is SetUpStep {
 }
 
 function sheetOf(model: Model, step: SetUpStep, found: readonly Finding[]): SetUpSheet[] {
-  const { file, up, kind } = step.setUp;
-  if (kind === "saw") return [];
-  const fixture = model.fixtures().find((one) => one.file === file);
-  if (fixture === undefined || !isMade(fixture)) return [];
+  const { setUp } = step;
+  const { file, up } = setUp;
   const own = found.filter(({ holds }) => holds.includes(file));
+  const of = setUp.kind === "saw" ? sawnBy(model, step, setUp.cut, own) : guidedBy(model, step, own);
+  if (of === undefined) return [];
   return [
     {
-      ...{ name: `set-up-${file}`, part: step.part, seenFrom: up, shows: [file], step },
+      ...{ name: nameOf(model, setUp), part: step.part, seenFrom: up, shows: [file], step, of },
       what: `sheet of the set-up at the ${step.at}: ${step.what}`,
-      of: (store) =>
-        store.answer(guidedSheet, {
-          ...{ name: `${inCapitals(file)}, ${inCapitals(up)} UP`, papers: papersOf(model.spec.shop.paper) },
-          ...{ picture: pictureOf(fixture), words: guidedWords(fixture, step, own) },
-        }),
     },
   ];
+}
+
+/** A drawing with more than one cut has a sheet for each. */
+function nameOf(model: Model, setUp: SetUpAt): string {
+  const cuts = setUp.kind === "saw" ? sawSetUpsOf(model, setUp.file) : [];
+  return setUp.kind === "saw" && cuts.length > 1
+    ? `set-up-${setUp.file}-${setUp.cut}`
+    : `set-up-${setUp.file}`;
+}
+
+function titleOf(name: string, up: string): string {
+  return `${inCapitals(name)}, ${inCapitals(up)} UP`;
+}
+
+function guidedBy(model: Model, step: SetUpStep, found: readonly Finding[]): SetUpSheet["of"] | undefined {
+  const { file, up } = step.setUp;
+  const fixture = model.fixtures().find((one) => one.file === file);
+  if (fixture === undefined || !isMade(fixture)) return undefined;
+  return (store) =>
+    store.answer(guidedSheet, {
+      ...{ name: titleOf(file, up), papers: papersOf(model.spec.shop.paper) },
+      ...{ picture: pictureOf(fixture), words: guidedWords(fixture, step, found) },
+    });
+}
+
+function sawnBy(
+  model: Model,
+  step: SetUpStep,
+  cut: string,
+  found: readonly Finding[],
+): SetUpSheet["of"] | undefined {
+  const { file, up } = step.setUp;
+  const setUp = sawSetUpsOf(model, file).find((one) => one.cut === cut);
+  const picture = setUp && sawPictureOf(model, setUp);
+  if (setUp === undefined || picture === undefined) return undefined;
+  const which = sawSetUpsOf(model, file).length > 1 ? `${file}, ${cut}` : file;
+  return (store) =>
+    store.answer(sawSheet, {
+      ...{ name: titleOf(which, up), papers: papersOf(model.spec.shop.paper), picture },
+      words: sawWords(model, setUp, step, found),
+    });
 }
