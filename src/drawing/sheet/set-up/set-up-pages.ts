@@ -35,13 +35,15 @@ type Scale = (typeof scales)[number];
  */
 export function setUpPages(drawn: SetUpDrawn): Sheet[] {
   for (const paper of drawn.papers) {
-    const ways = scales.flatMap((scale) => {
+    let best: Sheet[] | undefined;
+    for (const scale of scales) {
+      if (best !== undefined && scale.factor < fairScale) break;
       const pages = pagesOn(paper, scale, drawn);
-      return pages === undefined || pages.length > mostPages ? [] : [{ scale, pages }];
-    });
-    const alone = ways.find(({ scale, pages }) => pages.length === 1 && scale.factor >= fairScale);
-    const best = alone ?? ways[0];
-    if (best !== undefined) return best.pages;
+      if (pages === undefined || pages.length > mostPages) continue;
+      if (best === undefined || pages.length < best.length) best = pages;
+      if (best.length === 1) break;
+    }
+    if (best !== undefined) return best;
   }
   throw new RangeError(`the sheet of ${drawn.name} has room on no paper`);
 }
