@@ -31,6 +31,10 @@ function drawnFrom({ spec, instrument }: Model, sawing: PartSawing): PartSawInpu
       mitre: shape.kind === "wing" ? instrument.wings![side].place.cut.mitre : 0,
       pins:
         sawn.kind === "ok" && sawn.pins.kind === "ok" ? sawn.pins.pins.map(({ diameter }) => diameter) : [],
+      before:
+        shape.kind === "board" && spec.frets !== null
+          ? ["FRET SLOTS ARE SAWN FIRST, WHILE THE BLANK'S EDGES ARE PARALLEL"]
+          : [],
       cautions: [
         ...(tilted ? [sawnBlankCautions.tilted] : []),
         ...sawnBlankCautions.always,

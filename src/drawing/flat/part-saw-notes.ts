@@ -13,16 +13,19 @@ export type PartSawNotesInput = {
   readonly allowance: number;
   readonly mitre: number;
   readonly pins: readonly number[];
+  /** What is done to the blank before any cut. */
+  readonly before: readonly string[];
   readonly cuts: readonly PartTableCut[];
   readonly cautions: readonly Caution[];
 };
 
 /** The notes beside a part's saw lines, top line first: what the blank is, on what it is sawn, each cut's set-up, and the cautions. */
 export function partSawNotes(given: PartSawNotesInput): string[] {
-  const { board, blank, planed, saw, allowance, pins, cuts, cautions } = given;
+  const { board, blank, planed, saw, allowance, pins, before, cuts, cautions } = given;
   const { length, width, thickness } = blank;
   const plane = thickness === planed ? "FACE DOWN PLANED" : `BOTH FACES PLANED, TO ${mmText(planed)}`;
   const steps = [
+    ...before,
     pins.length === 0
       ? "NO WASTE IS WIDE ENOUGH FOR INDEX PINS: SCRIBE THE LINES ON THE BLANK ITSELF"
       : `INDEX PINS ${pins.map(mmText).join(" AND ")} BORED RIGHT THROUGH THE WASTE FIRST, SQUARE: THEY CARRY THE LINES TO THE OTHER FACE`,

@@ -6,6 +6,7 @@ import { rectangleOf } from "../../geometry/rectangle.ts";
 import { step } from "../../step/step.ts";
 import type { PartLine } from "../../workshop/bandsaw/part-lines.ts";
 import type { PartSawn, PartTight } from "../../workshop/bandsaw/part-sawn.ts";
+import type { WastePin } from "../../workshop/bandsaw/waste-pins.ts";
 import { type Flat, layers, letterHeight, type Note, type Shape, turnedOver } from "./flat.ts";
 import { grainArrow } from "./grain-arrow.ts";
 import { lineNote } from "./line-note.ts";
@@ -21,8 +22,8 @@ export type PartSawInput = {
   readonly told: PartSawNotesInput;
 };
 
-/** Radius of the circle round a tight place, how far its radius stands from that, and words from the blank, mm. */
-const sizes = { ring: 4, clear: 3, beside: 2.5 };
+/** Radius of the circle round a tight place, and how far words stand from the blank, mm. */
+const sizes = { ring: 4, beside: 2.5 };
 
 /**
  * The saw lines of a part on its blank, from the front, head at the left: the blank scribed, the finished outline for reference, lines and relief
@@ -69,13 +70,17 @@ function sawnNotes({ lines, entry, tight, pins }: Sawn, blank: Extents): Note[] 
   return [
     ...lines.flatMap((line) => lineName(line, blank)),
     ...(entry?.kind === "cut" ? [besideBlank("IN HERE", entry.path.points[0]!, blank)] : []),
-    ...tight.flatMap((place) => markNotes(place, blank)),
-    ...(pins.kind === "none"
-      ? []
-      : pins.pins.map(({ at, diameter }) =>
-          lineNote(`PIN ${diameter}`, at.x, at.y - diameter / 2 - 3.5, "center"),
-        )),
+    ...tight.map((place) => markNote(place, blank)),
+    ...(pins.kind === "none" ? [] : pins.pins.map((pin) => pinName(pin, blank))),
   ];
+}
+
+/** An index pin's size beside its hole, on the side away from the blank's nearer end. */
+function pinName({ at, diameter }: WastePin, { minX, maxX }: Extents): Note {
+  const right = at.x < (minX + maxX) / 2;
+  const aside = diameter / 2 + sizes.beside;
+  const x = right ? at.x + aside : at.x - aside;
+  return lineNote(`PIN ${diameter}`, x, at.y - letterHeight / 2, right ? "left" : "right");
 }
 
 /** A line's name where it begins: outside the blank, if that is on its edge. */
@@ -83,20 +88,11 @@ function lineName({ cut, path }: PartLine, blank: Extents): Note[] {
   return cut === "outline" ? [] : [besideBlank(cut.toUpperCase(), path.points[0]!, blank)];
 }
 
-/** A tight place's radius stands inside the part, and the name of its relief cut outside the blank. */
-function markNotes({ x, y, radius, outward, relief }: PartTight, blank: Extents): Note[] {
-  const turn = (outward * Math.PI) / 180;
-  const inward = {
-    x: x - (sizes.ring + sizes.clear) * Math.cos(turn),
-    y: y - (sizes.ring + sizes.clear) * Math.sin(turn),
-  };
-  const align = Math.cos(turn) > 0.3 ? "right" : Math.cos(turn) < -0.3 ? "left" : "center";
+/** A tight place's way in and its radius, outside the blank where that begins. */
+function markNote({ x, y, radius, relief }: PartTight, blank: Extents): Note {
   const way = { cut: "RELIEF", leg: "IN ALONG THE LINE", none: "NO STRAIGHT WAY IN" }[relief.kind];
   const start = relief.kind === "cut" ? relief.path.points[0]! : { x, y };
-  return [
-    lineNote(radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER", inward.x, inward.y - letterHeight / 2, align),
-    besideBlank(way, start, blank),
-  ];
+  return besideBlank(`${way}, ${radius > 0 ? `R ${radius.toFixed(2)}` : "CORNER"}`, start, blank);
 }
 
 /** Words outside the blank beside a place on its edge; at the nearest edge to a place inside. */

@@ -38,7 +38,7 @@ export function partSawn(shape: SawnShape, within: LinesWithin, radius: number):
   const lines = made.lines.map(({ cut, path }) => ({ cut, path: withoutShort(path, short) }));
   const paths = lines.map(({ path }) => path);
   const relief = (at: { x: number; y: number }, outward: number) =>
-    reliefCut({ at, outward, lines: paths, kept, blank, kerf });
+    reliefCut({ at, outward, lines: paths, kept, blank, kerf, prefer: "short" });
   const tight = paths.flatMap((path) =>
     tightPlaces(path, radius).map((place): PartTight => {
       const { x, y } = place;

@@ -1,5 +1,5 @@
 import { intersectSegments } from "../../geometry/intersect/intersect-segments.ts";
-import type { Extents } from "../../geometry/measure.ts";
+import { type Extents, pathLength } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
 import { directionOn, pointOn } from "../../geometry/path-measures/segment-places.ts";
@@ -13,6 +13,8 @@ export type ReliefInput = {
   readonly at: Point;
   /** Which way leads out of the kept wood there, degrees from x. */
   readonly outward: number;
+  /** Which of several clear ways is taken: the one turned least from that, or the shortest; the first unless it is said. */
+  readonly prefer?: "straight" | "short";
   readonly lines: readonly Path[];
   readonly kept: Path;
   readonly blank: Extents;
@@ -31,18 +33,24 @@ export type Relief =
 /** How finely a cut is looked along, and turned until it is clear: its share of length, and degrees. */
 const fine = { along: 1 / 16, turn: 15 };
 
-/** The relief cut to a tight place of a saw line: straight outward if that is clear, or else turned as little as it takes. */
+/** The relief cut to a tight place of a saw line: straight outward if that is clear, or else turned as little as it takes; or the shortest that is clear. */
 export function reliefCut(given: ReliefInput): Relief {
-  const { at, outward, lines, blank } = given;
+  const { at, lines, blank } = given;
   if (isLeg(at, lines, blank)) return { kind: "leg" };
-  for (let turn = 0; turn < 90; turn += fine.turn) {
-    for (const side of turn === 0 ? [1] : [1, -1]) {
-      const angle = (outward + side * turn) * (Math.PI / 180);
-      const path = wayIn(at, { x: Math.cos(angle), y: Math.sin(angle) }, blank);
-      if (isClear(path, given)) return { kind: "cut", path };
-    }
-  }
-  return { kind: "none" };
+  const ways = turns.map((turn) => wayOutward(given, turn));
+  const inOrder = given.prefer === "short" ? ways.toSorted((a, b) => pathLength(a) - pathLength(b)) : ways;
+  const path = inOrder.find((way) => isClear(way, given));
+  return path === undefined ? { kind: "none" } : { kind: "cut", path };
+}
+
+/** By how much a cut is turned from straight outward, in the order in which it is tried, degrees. */
+const turns = Array.from({ length: 90 / fine.turn }, (_, i) => i * fine.turn).flatMap((turn) =>
+  turn === 0 ? [0] : [turn, -turn],
+);
+
+function wayOutward({ at, outward, blank }: ReliefInput, turn: number): Path {
+  const angle = (outward + turn) * (Math.PI / 180);
+  return wayIn(at, { x: Math.cos(angle), y: Math.sin(angle) }, blank);
 }
 
 /** Whether the line that the place is on runs straight from it to the blank's edge. */

@@ -10,7 +10,7 @@ export const sawnBlankCautions: { readonly tilted: Caution; readonly always: rea
   always: [
     {
       signal: "WARNING",
-      text: "HOLD THE BLANK BY ITS LONG WASTE; WHERE A HAND WOULD COME NEARER, STOP THE SAW AND TURN THE WORK ROUND",
+      text: "HOLD THE BLANK WHERE IT REACHES FARTHEST FROM THE BLADE; WHERE A HAND WOULD COME NEARER, STOP THE SAW AND TURN THE WORK ROUND",
       source: "G: DEFAULT, CONFIRM",
     },
     {
