@@ -1,4 +1,4 @@
-import { fixtureNames } from "./fixture-names.ts";
+import { type FixtureBuild, fixtureNames } from "./fixture-names.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
@@ -12,7 +12,7 @@ import type { Spec } from "./spec.ts";
  */
 export function resolveFixtures(
   { data, written }: ReadFile<OrderFile>,
-  build: Spec["build"],
+  build: FixtureBuild,
   shop: Shop,
 ): Checked<Spec["fixtures"]> {
   const problems: Problem[] = [];

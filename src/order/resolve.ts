@@ -108,7 +108,11 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
   const rests = values.ok ? resolveRests(design, values.value) : values;
-  const fixtures = resolveFixtures(order, design.data.build, shop.data);
+  const fixtures = resolveFixtures(
+    order,
+    { build: design.data.build, body: features.ok ? features.value.body : null },
+    shop.data,
+  );
   const paper = resolvePaper(order, shop.data);
   const veneers = resolveVeneers(design);
   const inDesign = [...(values.ok ? [features, recesses, rests] : []), veneers];
@@ -130,6 +134,7 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
       },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
+      headFinish: design.data.head.finish ?? null,
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
       partWoods: partWoodsOf(design.data),
       ...{

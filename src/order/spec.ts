@@ -169,6 +169,8 @@ export type Spec = {
   readonly inlays: readonly SpecInlay[];
   readonly stations: { readonly fingerboard: readonly number[]; readonly neck: readonly number[] };
   readonly tuners: TunerKind;
+  /** Whether what a cutter can't bring out of the head's edges, from its end to the neck's first station, is finished by hand. */
+  readonly headFinish: "hand" | null;
   /** What the neck may be made of, the best first. */
   readonly neckWoods: readonly string[];
   /** What the fingerboard may be made of, the best first. */

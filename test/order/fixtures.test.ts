@@ -43,9 +43,11 @@ describe("what an order names for its fixtures", () => {
     expect(problem!.position).toMatchObject({ line: row, column });
   });
 
-  it("has none on a design without wings", () => {
+  it("has none of the wings on a design without wings", () => {
     const [problem] = told("thrift", "fixtures:\n  wing-bass-router: { cutter: straight-12 }\n");
-    expect(problem).toMatchObject({ code: "unknown-name", allowed: "none: this design has no fixtures" });
+    const allowed = "neck-shaper, body-bass-router, body-treble-router, fingerboard-router";
+    expect(problem).toMatchObject({ code: "unknown-name", allowed });
+    expect(told("sedge", "fixtures:\n  body-bass-router: { cutter: straight-12 }\n")).toHaveLength(1);
   });
 });
 

@@ -22,5 +22,5 @@ export const fixtureRules: readonly FixtureRule[] = [
 
 /** Every rule for every fixture. */
 export const guidedChecks: readonly Check[] = allFixtures.flatMap(({ file, applies }) =>
-  fixtureRules.map((rule) => fixtureCheck(rule, file, ({ build }) => applies(build))),
+  fixtureRules.map((rule) => fixtureCheck(rule, file, applies)),
 );

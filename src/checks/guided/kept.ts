@@ -42,8 +42,8 @@ export const clampSwept = clear("clamp.swept", ["clamp", "stop"], {
   source: "published shaper guidance; 6 mm: default, confirm",
 });
 
-/** Whether metal pins stay off the cutter's circle. Found: the least room, mm. */
-export const metal = clear("metal", ["pin"], {
+/** Whether metal pins and screws stay off the cutter's circle. Found: the least room, mm. */
+export const metal = clear("metal", ["pin", "screw"], {
   ...{ stake: "injury", unit: "mm", limit: 6 },
   source: "general trade knowledge: default, confirm",
 });
@@ -93,13 +93,19 @@ export const holdNone: FixtureRule = {
       source: "published shaper guidance: a hold-down about every 300 mm, two at least",
     };
     if (holding === null) return untried(usual, "edge.none");
-    const [found, limit] = [holding.clamps.length, holding.wanted];
+    const { clamps, holes, batten, wanted: limit } = holding;
+    const screws = holes.filter(({ what }) => what === "screw" || what === "bolt").length;
+    const found = clamps.length + screws;
     const few = found < limit;
+    const pressed =
+      batten === null
+        ? `${screws} screws or bolts and ${clamps.length} clamps hold the work on its index pins`
+        : `${found} clamps press the work on its template and against the batten`;
     return {
       ...{ ...usual, status: few ? "refuse" : "pass", found, limit },
       why: few
-        ? `only ${found} of ${limit} clamps fit clear of the cutter: add one of less reach or a smaller base to the shop's clamps, or screw the work from beneath`
-        : `${found} clamps press the work on its template and against the batten`,
+        ? `only ${found} of ${limit} ${batten === null ? "hold-downs" : "clamps"} fit clear of the cutter: add one of less reach or a smaller base to the shop's clamps, or screw the work from beneath`
+        : pressed,
     };
   },
 };

@@ -48,7 +48,10 @@ export const fixtureFlat = step("fixture.flat", 1, ({ outline, missing, made }: 
       { layer: layers.outer, path: template },
       { layer: layers.part, path: outline },
       { layer: layers.guided, path: edge },
-      ...[holding.batten, ...holding.marks].map((path) => ({ layer: layers.scribe, path })),
+      ...[...(holding.batten === null ? [] : [holding.batten]), ...holding.marks].map((path) => ({
+        layer: layers.scribe,
+        path,
+      })),
       ...holding.clamps.flatMap(({ base, arm }) =>
         [base, arm].map((path) => ({ layer: layers.scribe, path })),
       ),
@@ -127,7 +130,9 @@ function endNotes(made: Made): Note[] {
     const { x, y, out } = endOf(made, end);
     const starts = (end === "first") === (made.way === "along");
     const text = starts ? "START HERE ON THE RUN-IN" : "RUN-OUT ENDS HERE";
-    return note(text, x + out.x * aside, y - letterHeight / 2, out.x > 0 ? "left" : "right");
+    const [beside, over] = [x + out.x * aside, y - letterHeight / 2 + out.y * (aside + 4 * letterHeight)];
+    if (Math.abs(out.y) > Math.abs(out.x)) return note(text, beside, over, "center");
+    return note(text, beside, y - letterHeight / 2, out.x > 0 ? "left" : "right");
   });
 }
 

@@ -6,19 +6,21 @@ import { virtualCut } from "../virtual-cut/virtual-cut.ts";
 import { baseFrame, inBase } from "./base-frame.ts";
 import { bendsOf } from "./bends.ts";
 import { chosenSetUp } from "./choose.ts";
-import { cutRuns } from "./cut-runs.ts";
+import { type CutRun, cutRuns } from "./cut-runs.ts";
 import { wayAlong } from "./direction.ts";
 import { feedAlong } from "./feed.ts";
 import type { Fixture } from "./fixture.ts";
 import { grainLengths, grainStretches } from "./grain.ts";
-import { guidedEdge } from "./guided-edge.ts";
+import { type GuidedEdge, guidedEdge } from "./guided-edge.ts";
 import type { GuidedWork } from "./guided-work.ts";
 import { handDistances } from "./hand-distances.ts";
-import { holding, holdingSizes } from "./holding.ts";
+import { holding } from "./holding.ts";
+import { holdingSizes } from "./holding-sizes.ts";
 import { keptOf } from "./kept.ts";
+import { pinnedHolding } from "./pinned.ts";
 import { reachedStretches } from "./reached-stretches.ts";
-import { runLength } from "./run-in.ts";
-import { type SetUp, templateThickness } from "./set-up.ts";
+import { ledOnBy, runLength } from "./run-in.ts";
+import { baseThickness, type SetUp, templateThickness } from "./set-up.ts";
 import { sheetFor } from "./sheet-for.ts";
 
 /** How deep a base is that nobody holds, mm: room for a batten and a clamp behind it. */
@@ -32,15 +34,32 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
   const { file, part, up, outline, joined, thickness, allowance, held } = work;
   const { from, to } = work.base;
   const run = cutRuns(outline, work.uses)[0]!;
-  const frame = baseFrame(from, to, middleOf(run.path.points));
-  const hands = ({ machine, cutter, guide }: SetUp) =>
-    machine.moves === "tool"
-      ? null
-      : runLength(guide.diameter) + cutter.diameter / 2 + handDistances.usual + holdingSizes.hand + 1;
+  const inside = middleOf(run.path.points);
+  const frame = baseFrame(from, to, inside);
+  const handsAt = (setUp: SetUp) => {
+    const { machine, cutter, guide } = setUp;
+    if (machine.moves === "tool") return null;
+    const swept = runLength(guide.diameter) + cutter.diameter / 2;
+    // By a batten the run begins and ends at the base; else from the highest place that the cutter's circle may come to.
+    const from = held.by === "batten" ? swept : highestOf(ledBy(setUp).points, frame) + cutter.diameter / 2;
+    return from + handDistances.usual + holdingSizes.hand + 1;
+  };
+  const ledBy = ({ guide }: SetUp) => ledOnBy(run.path, runLength(guide.diameter), work.waste);
+  const edgeOf = (one: CutRun, setUp: SetUp): GuidedEdge => {
+    const { cutter, guide } = setUp;
+    const grip = handsAt(setUp);
+    const reach = grip === null ? heldDown : grip + holdingSizes.hand + holdingSizes.rim;
+    return store.answer(guidedEdge, {
+      ...{ run: one, cutter: cutter.diameter, guide: guide.diameter },
+      ...{ length: runLength(guide.diameter), waste: work.waste },
+      base: { way: frame.away, reach: reach - inBase(frame, one.path.points[0]!).h },
+    }).value;
+  };
   const { machines, cutters, guides, clamps, stock } = spec.shop;
   const made: Fixture = lazy<Fixture>({
     ...{ file: () => file, part: () => part, up: () => up, outline: () => outline, joined: () => joined },
     ...{ run: () => run, thickness: () => thickness, allowance: () => allowance, waste: () => work.waste },
+    said: () => (held.by === "pins" ? held.said : []),
     chosen: () => {
       const named = spec.fixtures[file] ?? { machine: null, cutter: null, guide: null };
       const wanted = { kind: work.kind, thickness, allowance, ...bendsOf(run), named };
@@ -48,15 +67,7 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
     },
     setUp: () => (made.chosen.kind === "none" ? null : made.chosen.setUp),
     edge: () => {
-      if (made.setUp === null) return null;
-      const { cutter, guide } = made.setUp;
-      const grip = hands(made.setUp);
-      const reach = grip === null ? heldDown : grip + holdingSizes.hand + holdingSizes.rim;
-      return store.answer(guidedEdge, {
-        ...{ run, cutter: cutter.diameter, guide: guide.diameter },
-        length: runLength(guide.diameter) + work.waste,
-        base: { way: frame.away, reach: reach - inBase(frame, run.path.points[0]!).h },
-      }).value;
+      return made.setUp === null ? null : edgeOf(run, made.setUp);
     },
     feed: () => {
       if (made.edge?.kind !== "ok") return null;
@@ -69,26 +80,43 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
         : grainLengths(grainStretches(run.path, wayAlong(made.setUp.machine.rotation), { x: 1, y: 0 })),
     holding: () => {
       if (made.edge?.kind !== "ok") return null;
-      return store.answer(holding, {
-        ...{ frame, length: Math.hypot(to.x - from.x, to.y - from.y), led: made.edge.led, clamps },
-        ...{ reach: reachOf(made.edge.template.points, frame), hands: hands(made.setUp!) },
-        ...{ past: pastCutter(made.setUp!), back: held.back, jointPins: held.jointPins },
-      }).value;
+      const { led, template } = made.edge;
+      const usual = {
+        ...{ led, reach: highestOf(template.points, frame), hands: handsAt(made.setUp!) },
+        past: pastCutter(made.setUp!),
+      };
+      if (held.by === "pins") {
+        const { pins, screws, screw, wanted, marks } = held;
+        const pressed = held.clamps ? clamps : [];
+        return store.answer(pinnedHolding, {
+          ...{ ...usual, base: work.base, inside, pins, screws, screw, wanted, marks, clamps: pressed },
+        }).value;
+      }
+      const length = Math.hypot(to.x - from.x, to.y - from.y);
+      const { back, jointPins } = held;
+      return store.answer(holding, { ...usual, frame, length, clamps, back, jointPins }).value;
     },
     kept: () => (made.holding === null ? [] : keptOf(made.holding, pastCutter(made.setUp!))),
     sheet: () => {
       if (made.edge?.kind !== "ok") return null;
-      const { guide } = made.setUp!;
+      const { guide, machine } = made.setUp!;
+      const { template } = made.edge;
+      const glued = machine.kind === "shaper" ? { base: baseThickness } : {};
       const least = guide.kind === "bush" ? Math.max(templateThickness, guide.height + 1) : templateThickness;
-      return store.answer(sheetFor, { template: made.edge.template, least, sheets: stock.sheets }).value;
+      return store.answer(sheetFor, { template, least, sheets: stock.sheets, ...glued }).value;
     },
     cut: () => {
       if (made.edge?.kind !== "ok") return null;
       const { edge, template, places } = made.edge;
       const { cutter, guide } = made.setUp!;
+      const again = work.again === null ? null : edgeOf(work.again, made.setUp!);
+      const second = again?.kind === "ok" ? again.places : [];
       return store.answer(virtualCut, {
         ...{ edge, template, guide: guide.diameter, cutter: cutter.diameter, joined },
-        cut: reachedStretches(run.path, places),
+        cut: [
+          ...reachedStretches(run.path, places),
+          ...(work.again === null ? [] : reachedStretches(work.again.path, second)),
+        ],
         kept: made.kept.map(({ id, path, margin }) => ({ id, path, margin })),
       }).value;
     },
@@ -108,7 +136,7 @@ function middleOf(points: readonly Point[]): Point {
   return { x: sum.x / points.length, y: sum.y / points.length };
 }
 
-/** How far a template reaches away from the line that its base begins at. */
-function reachOf(points: readonly Point[], { origin, away }: ReturnType<typeof baseFrame>): number {
+/** How far some places reach away from the line that a base begins at. */
+function highestOf(points: readonly Point[], { origin, away }: ReturnType<typeof baseFrame>): number {
   return Math.max(...points.map(({ x, y }) => (x - origin.x) * away.x + (y - origin.y) * away.y));
 }
