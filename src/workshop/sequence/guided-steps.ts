@@ -1,3 +1,4 @@
+import { boardFixture, neckFixture } from "../../order/fixture-names.ts";
 import type { Fixture } from "../guided/fixture.ts";
 import type { Model } from "../model.ts";
 import type { Need, WorkStep } from "./work-step.ts";
@@ -18,8 +19,8 @@ export function outlineFixtures(model: Model, part: string): readonly Fixture[] 
 }
 
 /**
- * The steps that bring a part's outline to its line: one for each fixture that it has, each after the one before; by hand to the line where it has
- * none.
+ * The steps that bring a part's outline to its line: one for each set-up at a fixture of its own, each after the one before; by hand to the line where
+ * it has none.
  */
 export function guidedSteps(model: Model, given: CutState): WorkStep[] {
   const { part, datum, square, thickness, drawing, needs } = given;
@@ -33,11 +34,12 @@ export function guidedSteps(model: Model, given: CutState): WorkStep[] {
         measure: "length, greatest width",
       },
     ];
-  return fixtures.map(({ file, up }, i): WorkStep => {
-    const before = i === 0 ? needs : [{ from: `${fixtures[i - 1]!.file}.cut`, what: "its edge, finished" }];
+  const cuts = fixtures.flatMap(cutsOf);
+  return cuts.map(({ file, up, id }, i): WorkStep => {
+    const before = i === 0 ? needs : [{ from: cuts[i - 1]!.id, what: "its edge, finished" }];
     const at = file.endsWith("-shaper") ? "shaper" : "router";
     return {
-      ...{ ...state, id: `${file}.cut`, at, needs: before, files: [file, drawing] },
+      ...{ ...state, id, at, needs: before, files: [file, drawing] },
       what: `Cut the ${part}'s edge in its fixture, ${up} up, by the set-up's sheet`,
       measure: "thickness there; across the cut edges",
       setUp: { kind: "fixture", file, up },
@@ -45,8 +47,21 @@ export function guidedSteps(model: Model, given: CutState): WorkStep[] {
   });
 }
 
+/** The fixtures that are used twice, the work turned over for its other edge. */
+const usedTwice: readonly string[] = [neckFixture, boardFixture];
+
+/** The set-ups at one fixture, each with its step's id. */
+function cutsOf({
+  file,
+  up,
+}: Fixture): { readonly file: string; readonly up: string; readonly id: string }[] {
+  const first = { file, up, id: `${file}.cut` };
+  if (!usedTwice.includes(file)) return [first];
+  const other = up === "front" ? "back" : "front";
+  return [first, { file, up: other, id: `${file}.cut-${other}` }];
+}
+
 /** The last step of a part's outline, whatever way it was cut. */
 export function outlineDone(model: Model, part: string): string {
-  const last = outlineFixtures(model, part).at(-1);
-  return last === undefined ? `${part}.outline` : `${last.file}.cut`;
+  return outlineFixtures(model, part).flatMap(cutsOf).at(-1)?.id ?? `${part}.outline`;
 }

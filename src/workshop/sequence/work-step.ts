@@ -38,6 +38,9 @@ export type WorkStep = {
   readonly setUp: SetUpAt | null;
 };
 
+/** A step that is a set-up at a machine. */
+export type SetUpStep = WorkStep & { readonly setUp: SetUpAt };
+
 /** A file of a pack by its name without ending, and the folder that it stands in. */
 export type Filed = { readonly name: string; readonly folder: string };
 

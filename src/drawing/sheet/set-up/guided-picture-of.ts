@@ -34,6 +34,7 @@ export function pictureOf(fixture: MadeFixture): GuidedPicture {
   const work = machine.moves === "work";
   return {
     ...{ template: edge.template, edge: edge.edge, part: outline, batten: holding.batten },
+    marks: holding.marks,
     clamps: holding.clamps.map(({ id, base, arm }) => ({ path: base, arm, name: `CLAMP ${inCapitals(id)}` })),
     handholds: holding.handholds.map(({ path }, i) => ({ path, name: handName(fixture, i) })),
     holes: holding.holes

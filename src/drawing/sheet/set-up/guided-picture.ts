@@ -24,6 +24,8 @@ export type GuidedPicture = {
   readonly edge: Path;
   readonly part: Path;
   readonly batten: Path | null;
+  /** What is scribed on the base, such as the blank's edges. */
+  readonly marks: readonly Path[];
   readonly clamps: readonly (Named & { readonly arm: Path })[];
   readonly handholds: readonly Named[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number; readonly name: string }[];
@@ -53,6 +55,7 @@ export function guidedPicture(given: GuidedPicture, scale: number): Annotated {
     path(part, "outline"),
     path(edge, "station"),
     ...(batten === null ? [] : [path(batten, "edge")]),
+    ...given.marks.map((mark) => path(mark, "hidden")),
     ...clamps.flatMap((clamp) => [path(clamp.path, "edge"), path(clamp.arm, "edge")]),
     ...handholds.map((one) => path(one.path, "edge")),
     ...holes.map((hole) => ring(hole.at, hole.diameter, "edge")),

@@ -1,10 +1,10 @@
 import type { Finding } from "../../../checks/check.ts";
 import { routerCautions } from "../../../workshop/cautions/router.ts";
+import { shaperCautions } from "../../../workshop/cautions/shaper.ts";
 import { guideOffset } from "../../../workshop/guided/guide-offset.ts";
 import { sawWander } from "../../../workshop/guided/passes.ts";
 import { overLength, templateThickness } from "../../../workshop/guided/set-up.ts";
-import type { WorkStep } from "../../../workshop/sequence/work-step.ts";
-import { inMm } from "../../../workshop/sequence/work-step.ts";
+import { inMm, type SetUpStep } from "../../../workshop/sequence/work-step.ts";
 import type { MadeFixture } from "./guided-picture-of.ts";
 import type { SetUpWords } from "./set-up-words.ts";
 import { toldOf } from "./told-of.ts";
@@ -13,12 +13,12 @@ import { toldOf } from "./told-of.ts";
 const shaped = 0.2;
 
 /** What is written on the sheet of a fixture's set-up; `found` is what the checks found of its file. */
-export function guidedWords(fixture: MadeFixture, at: WorkStep, found: readonly Finding[]): SetUpWords {
+export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly Finding[]): SetUpWords {
   const { setUp, allowance, thickness } = fixture;
   const { cutter, guide, offset, speed } = setUp;
   const all = inMm(allowance + sawWander);
   return {
-    cautions: routerCautions(setUp.machine.moves),
+    cautions: setUp.machine.kind === "shaper" ? shaperCautions : routerCautions(setUp.machine.moves),
     settings: settingsOf(fixture, at),
     passes: passesOf(fixture),
     strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
@@ -36,8 +36,9 @@ export function guidedWords(fixture: MadeFixture, at: WorkStep, found: readonly 
   };
 }
 
-function settingsOf(fixture: MadeFixture, at: WorkStep): [string, string][] {
-  const { setUp, thickness, sheet, up } = fixture;
+function settingsOf(fixture: MadeFixture, at: SetUpStep): [string, string][] {
+  const { setUp, thickness, sheet } = fixture;
+  const { up } = at.setUp;
   const { machine, cutter, guide, first, offset, speed } = setUp;
   const turns = machine.rotation === "ccw" ? "counter-clockwise" : "clockwise";
   const mount = machine.kind === "shaper" ? "shaper" : `router, ${machine.mount}`;
@@ -78,7 +79,7 @@ function passesOf({ setUp: { cutter, guide, first, passes } }: MadeFixture): str
   });
 }
 
-function remarksOf({ grain, edge, sheet }: MadeFixture): string[] {
+function remarksOf({ grain, edge, sheet, said }: MadeFixture): string[] {
   const lengths = (["with", "along", "against", "end grain"] as const).map(
     (one) => `${one} ${Math.round(grain?.[one] ?? 0)}`,
   );
@@ -86,13 +87,19 @@ function remarksOf({ grain, edge, sheet }: MadeFixture): string[] {
     const what = kind === "hollow" ? "hollow that the cutter can't touch" : "corner that comes out rounded";
     return `By hand: ${what}, ${inMm(length)} long, ${depth === null ? "not reached at all" : `${inMm(depth)} deep`}, at ${inMm(x)}, ${inMm(y)}`;
   });
+  const glued = sheet?.kind === "ok" && (sheet.layers ?? 1) > 1 ? `${sheet.layers} layers glued, ` : "";
   const from =
     sheet?.kind === "ok"
       ? [
-          `Template and base in one from ${sheet.sheet}, ${inMm(sheet.thickness)} thick, blank ${inMm(sheet.length)} by ${inMm(sheet.width)}`,
+          `Template and base in one from ${sheet.sheet}, ${glued}${inMm(sheet.thickness)} thick, blank ${inMm(sheet.length)} by ${inMm(sheet.width)}`,
         ]
       : [];
-  return [`Grain along the cut, mm: ${lengths.join(", ")}. Light cuts where against`, ...places, ...from];
+  return [
+    ...said,
+    `Grain along the cut, mm: ${lengths.join(", ")}. Light cuts where against`,
+    ...places,
+    ...from,
+  ];
 }
 
 function signed(value: number): string {

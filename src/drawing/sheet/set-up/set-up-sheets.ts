@@ -4,7 +4,7 @@ import type { Answer, Store } from "../../../step/store.ts";
 import type { Model } from "../../../workshop/model.ts";
 import { sawSetUpsOf } from "../../../workshop/sequence/saw-set-ups.ts";
 import { workSequence } from "../../../workshop/sequence/sequence.ts";
-import type { SetUpAt, WorkStep } from "../../../workshop/sequence/work-step.ts";
+import type { SetUpAt, SetUpStep, WorkStep } from "../../../workshop/sequence/work-step.ts";
 import { filedOf } from "../bench/filed-of.ts";
 import { inCapitals } from "../bench/in-capitals.ts";
 import { papersOf } from "../papers.ts";
@@ -23,13 +23,13 @@ export type SetUpSheet = {
   readonly what: string;
   readonly seenFrom: string;
   readonly shows: readonly string[];
-  readonly step: WorkStep & { readonly setUp: SetUpAt };
+  readonly step: SetUpStep;
   readonly of: (store: Store) => Answer<readonly Sheet[]>;
 };
 
 /** A set-up that a check refuses: its step, the check, and why. It has no sheet. */
 export type RefusedSetUp = {
-  readonly step: WorkStep & { readonly setUp: SetUpAt };
+  readonly step: SetUpStep;
   readonly check: string;
   readonly why: string;
 };
@@ -43,7 +43,9 @@ export function setUpSheets(
   const refusedBy = ({ setUp: { file } }: SetUpStep) =>
     found.find((finding) => refuses(finding) && finding.holds.includes(file));
   return {
-    sheets: steps.filter((one) => refusedBy(one) === undefined).flatMap((one) => sheetOf(model, one, found)),
+    sheets: steps
+      .filter((one) => refusedBy(one) === undefined)
+      .flatMap((one) => sheetOf(model, one, steps, found)),
     refused: steps.flatMap((step) => {
       const by = refusedBy(step);
       return by === undefined ? [] : [{ step, check: by.id, why: by.why }];
@@ -51,13 +53,16 @@ export function setUpSheets(
   };
 }
 
-type SetUpStep = SetUpSheet["step"];
-
 function isSetUp(step: WorkStep): step is SetUpStep {
   return step.setUp !== null;
 }
 
-function sheetOf(model: Model, step: SetUpStep, found: readonly Finding[]): SetUpSheet[] {
+function sheetOf(
+  model: Model,
+  step: SetUpStep,
+  steps: readonly SetUpStep[],
+  found: readonly Finding[],
+): SetUpSheet[] {
   const { setUp } = step;
   const { file, up } = setUp;
   const own = found.filter(({ holds }) => holds.includes(file));
@@ -65,18 +70,16 @@ function sheetOf(model: Model, step: SetUpStep, found: readonly Finding[]): SetU
   if (of === undefined) return [];
   return [
     {
-      ...{ name: nameOf(model, setUp), part: step.part, seenFrom: up, shows: [file], step, of },
+      ...{ name: nameOf(steps, setUp), part: step.part, seenFrom: up, shows: [file], step, of },
       what: `sheet of the set-up at the ${step.at}: ${step.what}`,
     },
   ];
 }
 
-/** A drawing with more than one cut has a sheet for each. */
-function nameOf(model: Model, setUp: SetUpAt): string {
-  const cuts = setUp.kind === "saw" ? sawSetUpsOf(model, setUp.file) : [];
-  return setUp.kind === "saw" && cuts.length > 1
-    ? `set-up-${setUp.file}-${setUp.cut}`
-    : `set-up-${setUp.file}`;
+/** A drawing with more than one cut, or a fixture that is used twice, has a sheet for each. */
+function nameOf(steps: readonly SetUpStep[], { file, ...at }: SetUpAt): string {
+  const alone = steps.filter((step) => step.setUp.file === file).length === 1;
+  return alone ? `set-up-${file}` : `set-up-${file}-${at.kind === "saw" ? at.cut : at.up}`;
 }
 
 function titleOf(name: string, up: string): string {
