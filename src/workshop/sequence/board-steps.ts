@@ -3,7 +3,7 @@ import { guidedSteps, outlineDone } from "./guided-steps.ts";
 import { sawSteps, stepOf } from "./saw-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
 
-/** The fingerboard from its board to where it is glued on: square blank, sides, what is let in, then radius and scoop, then slots and dots. */
+/** The fingerboard from its board to where it is glued on: square blank with its slots, sides, ends, what is let in, then radius and scoop, then dots. */
 export function boardSteps(model: Model): WorkStep[] {
   const { spec, instrument } = model;
   const { length, width, thickness } = instrument.boardBlank;
@@ -13,6 +13,7 @@ export function boardSteps(model: Model): WorkStep[] {
   const outline = outlineDone(model, part);
   const inlaid = spec.inlays.length > 0;
   const dots = spec.dots.face.length + spec.dots.side.length > 0;
+  const slotted = spec.frets === null ? `${part}.plane` : `${part}.slots`;
   const arched = { from: "fingerboard.radius", what: "the board, arched" };
   return [
     {
@@ -21,13 +22,24 @@ export function boardSteps(model: Model): WorkStep[] {
       ...{ measure: "length, width, thickness", files: [] },
       needs: [{ from: "stock", what: "the fingerboard's board" }],
     },
+    ...slotSteps(model),
     ...sawSteps(model, {
-      ...{ part, cuts: ["side", "end"], square: faces, thickness },
-      needs: [{ from: `${part}.plane`, what: "the blank, square" }],
+      ...{ part, cuts: ["side"], square: `${faces}, ends`, thickness },
+      needs: [{ from: slotted, what: "the blank, square" }],
     }),
+    {
+      ...{ ...own, id: `${part}.pins`, at: "drill press", datum: "underside", square: faces, thickness },
+      what: "Bore the index pins through the waste at both ends, by the fixture's holes: unequal sizes",
+      ...{ measure: "distance of the pins", files: ["fingerboard-router"] },
+      needs: [{ from: stepOf(part, "side"), what: "the board, its sides sawn" }],
+    },
     ...guidedSteps(model, {
-      ...{ part, datum: "underside", square: faces, thickness, drawing: part },
-      needs: [{ from: stepOf(part, "end"), what: "the board, sawn, still flat" }],
+      ...{ part, datum: "underside", turned: "face", square: faces, thickness, drawing: part },
+      needs: [{ from: `${part}.pins`, what: "the board, still flat, bored" }],
+    }),
+    ...sawSteps(model, {
+      ...{ part, cuts: ["end"], square: `${faces}, sides`, thickness },
+      needs: [{ from: outline, what: "the board, its sides true" }],
     }),
     ...(inlaid
       ? [
@@ -36,33 +48,20 @@ export function boardSteps(model: Model): WorkStep[] {
             what: "Cut the inlays' recesses while the face is flat; cut the inlays; try them dry",
             ...{ square: `${faces}, sides`, thickness, measure: "depth of each recess" },
             files: ["inlays", part, "inlay-*"],
-            needs: [{ from: outline, what: "the board to its outline" }],
+            needs: [{ from: stepOf(part, "end"), what: "the board to its outline" }],
           },
         ]
       : []),
     {
       ...{ ...own, id: `${part}.radius`, at: "bench", datum: "underside", square: "underside, sides" },
-      what: "Shape the arch and the scoop to the gauges, then with the sanding block, edges to their thickness",
+      what:
+        spec.frets !== null
+          ? "Shape the arch and the scoop to the gauges, then with the sanding block, edges to their thickness; then slots to their depth"
+          : "Shape the arch and the scoop to the gauges, then with the sanding block, edges to their thickness",
       ...{ thickness, measure: "edges at both ends; arch by gauge; scoop under a straightedge" },
       files: [`${part}-ends`, `${part}-side`, "radius", "radius-*", "sanding-block"],
-      needs: [{ from: inlaid ? `${part}.inlays` : outline, what: "the board to its outline" }],
+      needs: [{ from: inlaid ? `${part}.inlays` : stepOf(part, "end"), what: "the board to its outline" }],
     },
-    ...(spec.frets === null
-      ? []
-      : [
-          {
-            ...{
-              ...own,
-              id: `${part}.slots`,
-              at: "bench" as const,
-              datum: "nut end",
-              square: "underside, sides",
-            },
-            what: `Saw ${spec.frets.count} slots, each measured from the nut: from numbers, never from paper`,
-            ...{ thickness: null, measure: "frets 1, 12 and the last, from the nut" },
-            ...{ files: [part, "fret-slots"], needs: [arched] },
-          },
-        ]),
     ...(dots
       ? [
           {
@@ -78,9 +77,20 @@ export function boardSteps(model: Model): WorkStep[] {
 
 /** The steps after which the board can be glued on. */
 export function boardReady({ spec }: Model): string[] {
-  const after = [
-    ...(spec.frets === null ? [] : ["fingerboard.slots"]),
-    ...(spec.dots.face.length + spec.dots.side.length > 0 ? ["fingerboard.dots"] : []),
-  ];
+  const after = [...(spec.dots.face.length + spec.dots.side.length > 0 ? ["fingerboard.dots"] : [])];
   return after.length === 0 ? ["fingerboard.radius"] : after;
+}
+
+/** Slots are sawn while the blank's edges are parallel, and brought to their depth when it is arched; none without frets. */
+function slotSteps({ spec, instrument: { boardBlank } }: Model): WorkStep[] {
+  if (spec.frets === null) return [];
+  return [
+    {
+      ...{ id: "fingerboard.slots", part: "fingerboard", at: "bench", datum: "nut end", setUp: null },
+      what: `Saw ${spec.frets.count} slots square to the blank's edges, each measured from the nut: from numbers, never from paper`,
+      ...{ square: "all six faces", thickness: boardBlank.thickness, files: ["fingerboard", "fret-slots"] },
+      measure: "frets 1, 12 and the last, from the nut",
+      needs: [{ from: "fingerboard.plane", what: "the blank, square" }],
+    },
+  ];
 }

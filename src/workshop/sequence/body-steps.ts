@@ -28,9 +28,15 @@ export function bodySteps(model: Model): WorkStep[] {
       needs: [{ from: "body.plane", what: "the blank, planed" }],
     }),
     ...veneerStep(model, "body", sawn),
-    ...guidedSteps(model, {
-      ...{ part: "body", datum: "back", square: faces, thickness, drawing: "body" },
+    {
+      ...{ ...own, id: "body.pins", at: "drill press", datum: "front", square: faces, thickness },
+      what: "Bore the index pins and the screws' pilots where the core's room comes, by the fixtures' holes: unequal pins, no deeper than the room",
+      ...{ measure: "distance of the pins", files: ["body-bass-router", "body-treble-router"] },
       needs: [{ from: veneered(model, "body", sawn), what: "the body, sawn outside its line" }],
+    },
+    ...guidedSteps(model, {
+      ...{ part: "body", datum: "front", square: faces, thickness, drawing: "body" },
+      needs: [{ from: "body.pins", what: "the body, sawn and bored" }],
     }),
     {
       ...{ ...own, id: "body.room", at: "router", datum: "back", square: faces, thickness },

@@ -7,6 +7,8 @@ import type { Need, WorkStep } from "./work-step.ts";
 export type CutState = {
   readonly part: string;
   readonly datum: string;
+  /** What it is measured from when it is turned over for a second set-up. */
+  readonly turned?: string;
   readonly square: string;
   readonly thickness: number;
   readonly drawing: string;
@@ -36,11 +38,13 @@ export function guidedSteps(model: Model, given: CutState): WorkStep[] {
     ];
   const cuts = fixtures.flatMap(cutsOf);
   return cuts.map(({ file, up, id }, i): WorkStep => {
+    const again = i > 0 && cuts[i - 1]!.file === file;
     const before = i === 0 ? needs : [{ from: cuts[i - 1]!.id, what: "its edge, finished" }];
     const at = file.endsWith("-shaper") ? "shaper" : "router";
     return {
       ...{ ...state, id, at, needs: before, files: [file, drawing] },
-      what: `Cut the ${part}'s edge in its fixture, ${up} up, by the set-up's sheet`,
+      datum: again ? (given.turned ?? datum) : datum,
+      what: `Cut the ${part}'s ${again ? "other edge" : "edge"} in its fixture, ${up} up, by the set-up's sheet`,
       measure: "thickness there; across the cut edges",
       setUp: { kind: "fixture", file, up },
     };

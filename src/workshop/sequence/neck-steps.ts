@@ -48,7 +48,8 @@ function shapedSteps(model: Model): WorkStep[] {
   const head = dimensionOf(spec, "head.thickness");
   return [
     ...guidedSteps(model, {
-      ...{ part: "neck", datum: "back", square: "front and back", thickness, drawing: "neck-plan" },
+      ...{ part: "neck", datum: "back", turned: "front", square: "front and back", thickness },
+      drawing: "neck-plan",
       needs: [{ from: "neck.saw-plan", what: "the neck, sawn in plan" }],
     }),
     {

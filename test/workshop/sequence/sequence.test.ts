@@ -34,13 +34,14 @@ describe("the sequence of work", () => {
     },
   );
 
-  it("of a fretted board saws slots before it is glued, and sets frets when the neck is carved", () => {
+  it("of a fretted board saws slots while its edges are parallel, and sets frets when the neck is carved", () => {
     const model = modelOf(frettedSpec(5), memoryStore());
     const steps = workSequence(model, filedOf(model));
     expect(faultsOf(model, steps)).toEqual([]);
     const at = (id: string) => steps.findIndex((step) => step.id === id);
-    expect(at("fingerboard.slots")).toBeGreaterThan(at("fingerboard.radius"));
-    expect(at("board.glue")).toBeGreaterThan(at("fingerboard.slots"));
+    expect(at("fingerboard.saw-side")).toBeGreaterThan(at("fingerboard.slots"));
+    expect(at("fingerboard.slots")).toBeGreaterThan(at("fingerboard.plane"));
+    expect(at("board.glue")).toBeGreaterThan(at("fingerboard.radius"));
     expect(at("frets.set")).toBeGreaterThan(at("neck.carve"));
   });
 
@@ -52,6 +53,18 @@ describe("the sequence of work", () => {
       ...["neck.joints", "neck.recesses", "wings.dry-fit", "board.glue", "neck.carve", "finish.coat"],
     ];
     expect(ids.filter((id) => order.includes(id))).toEqual(order);
+  });
+
+  it("cuts a board's sides while the waste with its pins is on, and both edges of what is turned over", () => {
+    const model = modelFor("bulrush", 4);
+    const steps = workSequence(model, filedOf(model));
+    const at = (id: string) => steps.findIndex((step) => step.id === id);
+    expect(at("fingerboard.saw-end")).toBeGreaterThan(at("fingerboard-router.cut-back"));
+    const twice = steps.filter(({ setUp }) => setUp?.kind === "fixture" && setUp.file === "neck-shaper");
+    expect(twice.map(({ datum, setUp }) => [datum, setUp!.up])).toEqual([
+      ["back", "front"],
+      ["front", "back"],
+    ]);
   });
 
   it("is plain data, the same each time", () => {

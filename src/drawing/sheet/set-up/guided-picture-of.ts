@@ -33,7 +33,13 @@ export function pictureOf(fixture: MadeFixture): GuidedPicture {
   const led = inMm(runLength(guide.diameter));
   const work = machine.moves === "work";
   return {
-    ...{ template: edge.template, edge: edge.edge, part: outline, batten: holding.batten },
+    ...{
+      template: edge.template,
+      edge: edge.edge,
+      part: outline,
+      run: fixture.run.path,
+      batten: holding.batten,
+    },
     marks: holding.marks,
     clamps: holding.clamps.map(({ id, base, arm }) => ({ path: base, arm, name: `CLAMP ${inCapitals(id)}` })),
     handholds: holding.handholds.map(({ path }, i) => ({ path, name: handName(fixture, i) })),

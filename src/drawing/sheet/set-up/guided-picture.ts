@@ -23,6 +23,8 @@ export type GuidedPicture = {
   readonly template: Path;
   readonly edge: Path;
   readonly part: Path;
+  /** What of its outline is cut. */
+  readonly run: Path;
   readonly batten: Path | null;
   /** What is scribed on the base, such as the blank's edges. */
   readonly marks: readonly Path[];
@@ -75,7 +77,7 @@ const round = [0, 180, 30, 150, -30, -150, 60, 120, -60, -120, 90, -90];
 
 function namesOf(given: GuidedPicture, scale: number) {
   const at = ({ x, y }: Point): Point => ({ x: x * scale, y: y * scale });
-  const { clamps, handholds, holes, cutter, guide, start, end, batten, edge, part } = given;
+  const { clamps, handholds, holes, cutter, guide, start, end, batten, edge } = given;
   const pointed = (text: string, tip: Point) => nameAt(text, at(tip), 0, round);
   const around = (text: string, middle: Point, diameter: number) =>
     nameAt(text, at(middle), (diameter / 2) * scale, round);
@@ -86,12 +88,12 @@ function namesOf(given: GuidedPicture, scale: number) {
   const share = ({ points }: Path, part: number): Point => points[Math.floor(points.length * part)]!;
   const arrow = given.tool[Math.floor(given.tool.length / 2)];
   return [
+    pointed(`GUIDED EDGE, ${guide.name} ON IT`, share(edge, 0.4)),
+    pointed("WORK, ITS FINISHED EDGE", share(given.run, 0.7)),
     around(`${given.startWords}: ${cutter.name}`, start, cutter.diameter),
     around(given.endWords, end, cutter.diameter),
     pointed(given.push.words, given.push.way.from),
     ...(arrow === undefined ? [] : [pointed("CUTTER'S WAY, SEEN FROM THE WORK", arrow.from)]),
-    pointed(`GUIDED EDGE, ${guide.name} ON IT`, share(edge, 0.4)),
-    pointed("WORK, ITS FINISHED EDGE", share(part, 0.25)),
     ...(batten === null ? [] : [pointed("BATTEN: JOINT ON IT", middle(batten))]),
     ...clamps.map((clamp) => pointed(clamp.name, middle(clamp.path))),
     ...handholds.map((one) => pointed(one.name, middle(one.path))),

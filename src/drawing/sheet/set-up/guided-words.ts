@@ -49,7 +49,10 @@ function settingsOf(fixture: MadeFixture, at: SetUpStep): [string, string][] {
   };
   const before = first === null ? "" : `; first pass ${first.id} ${inMm(first.diameter)} (${first.measured})`;
   return [
-    ["Machine", `${machine.id} (${mount}), spindle ${turns} seen from above the work`],
+    [
+      "Machine",
+      `${machine.id === mount ? mount : `${machine.id} (${mount})`}, spindle ${turns} seen from above the work`,
+    ],
     ["Spindle speed", `${speed.rpm} rpm; borne ${inMm(speed.bound.rpm)} by ${bound[speed.bound.by]}`],
     ["Cutter", `${cutter.id} ${inMm(cutter.diameter)}, measured ${cutter.measured}, fed by hand`],
     ["Guide", `${guide.id} (${guide.kind}) ${inMm(guide.diameter)}, measured ${guide.measured}${before}`],

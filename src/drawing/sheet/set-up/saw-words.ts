@@ -32,6 +32,7 @@ export function sawWords(model: Model, setUp: SawSetUp, at: WorkStep, found: rea
       ["Set up by, looked over by", ""],
     ],
     remarks: [
+      ...pinWords(model, setUp),
       "In each cut the relief cuts come first: stop on the line",
       "A line is the middle of the kerf; where it runs out through a face nothing is sawn off",
     ],
@@ -90,4 +91,12 @@ function fenceOf({ instrument: { wings } }: Model, { part, cut, tilt, up }: SawS
       `wing on the low side, the blank's far edge along the fence${packed} (mitre ${mitre.toFixed(2)}); the ${up} arris comes out sharp`,
     ],
   ];
+}
+
+/** The pins in the waste, which carry the lines to the other face. */
+function pinWords(model: Model, { file }: SawSetUp): string[] {
+  const sawn = model.partSawing().find((one) => one.file === file)?.cuts.sawn;
+  if (sawn?.kind !== "ok" || sawn.pins.kind === "none") return [];
+  const sizes = sawn.pins.pins.map(({ diameter }) => inMm(diameter)).join(" and ");
+  return [`Index pins ${sizes} are bored right through the waste before the first cut, square`];
 }
