@@ -1,26 +1,14 @@
-import { basename } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Finding } from "../../../src/checks/check.ts";
-import { findings } from "../../../src/checks/checks.ts";
-import { type SetUpSheet, setUpSheets } from "../../../src/drawing/sheet/set-up/set-up-sheets.ts";
+import type { SetUpSheet } from "../../../src/drawing/sheet/set-up/set-up-sheets.ts";
 import type { Sheet } from "../../../src/drawing/sheet/sheet.ts";
-import { loadOrder } from "../../../src/pack/load.ts";
 import { dimensionsOf } from "../../../src/report/dimensions.ts";
-import { memoryStore } from "../../../src/step/store.ts";
 import { routerCautions } from "../../../src/workshop/cautions/router.ts";
 import { shaperCautions } from "../../../src/workshop/cautions/shaper.ts";
-import { type Model, modelOf } from "../../../src/workshop/model.ts";
-import { orderFiles } from "../../samples.ts";
+import type { Model } from "../../../src/workshop/model.ts";
 import { apart, thinArrows } from "./read-pages.ts";
+import { handedSamples, sampleSetUps } from "./sample-set-ups.ts";
 import { type GuidedFacts, sheetFaults } from "./sheet-faults.ts";
-
-const store = memoryStore();
-
-function modelOfFile(file: string, hand?: "left" | "right"): Model {
-  const spec = loadOrder(file, store, hand === undefined ? {} : { hand });
-  if (!spec.ok) throw new Error(JSON.stringify(spec.problems));
-  return modelOf(spec.value, store);
-}
 
 /** What the checks found of a set-up's file, by the check's name without it. */
 function numberFrom(found: readonly Finding[], file: string) {
@@ -45,39 +33,29 @@ function factsOf(model: Model, found: readonly Finding[], { step }: SetUpSheet):
   };
 }
 
-describe.each(orderFiles.map((file) => ({ file, name: basename(file) })))(
-  "the set-ups of $name",
-  ({ file }) => {
-    it.each(["right", "left"] as const)(
-      "have each its sheet, %s-handed, with the checks' numbers",
-      (hand) => {
-        const model = modelOfFile(file, hand);
-        const found = findings(model);
-        const { sheets, refused } = setUpSheets(model, found);
-        expect(refused).toEqual([]);
-        const guided = sheets.filter(({ step }) => step.setUp.kind === "fixture");
-        const at = guided.map(({ step }) => step.setUp.file);
-        expect([...new Set(at)].sort()).toEqual(
-          model
-            .fixtures()
-            .map((fixture) => fixture.file)
-            .sort(),
-        );
-        expect(at.filter((one) => one === "neck-shaper")).toHaveLength(2);
-        for (const sheet of guided) {
-          const faults = sheetFaults(sheet.of(store).value, factsOf(model, found, sheet));
-          expect({ sheet: sheet.name, faults }).toEqual({ sheet: sheet.name, faults: [] });
-        }
-      },
-    );
-  },
-);
+describe("the set-ups of every sample", () => {
+  it.each(handedSamples)(
+    "have each its sheet with the checks' numbers: $name, other hand: $turned",
+    (sample) => {
+      const { model, found, sheets, refused } = sampleSetUps(sample);
+      expect(refused).toEqual([]);
+      const guided = sheets.filter(({ step }) => step.setUp.kind === "fixture");
+      const at = guided.map(({ step }) => step.setUp.file);
+      const fixtures = model.fixtures().map((fixture) => fixture.file);
+      expect([...new Set(at)].sort()).toEqual(fixtures.sort());
+      expect(at.filter((one) => one === "neck-shaper")).toHaveLength(2);
+      for (const sheet of guided) {
+        const faults = sheetFaults(sheet.pages, factsOf(model, found, sheet));
+        expect({ sheet: sheet.name, faults }).toEqual({ sheet: sheet.name, faults: [] });
+      }
+    },
+  );
+});
 
 describe("a set-up's sheet that is wrong", () => {
-  const model = modelOfFile(orderFiles.find((file) => file.includes("SY-0417"))!);
-  const found = findings(model);
-  const sheet = setUpSheets(model, found).sheets.find(({ name }) => name === "set-up-wing-bass-router")!;
-  const pages = sheet.of(store).value;
+  const { model, found, sheets } = sampleSetUps(handedSamples.find(({ name }) => name === "SY-0417")!);
+  const sheet = sheets.find(({ name }) => name === "set-up-wing-bass-router")!;
+  const { pages } = sheet;
   const facts = factsOf(model, found, sheet);
   const reworded = (from: string, to: string) =>
     pages.map((page) => ({
@@ -123,6 +101,7 @@ describe("a set-up's sheet that is wrong", () => {
       () => pages.map((page, i) => (i === 0 ? page : { ...page, texts: [] })),
       /THICKNESS OF THE WORK THERE/,
     ],
+    ["arrows that climb", climbing, /an arrow climbs/],
     [
       "no arrows",
       () => [{ ...pages[0]!, lines: pages[0]!.lines.filter(({ weight }) => weight !== "arrow") }],
