@@ -1,5 +1,7 @@
 import type { Blank } from "../instrument/blank.ts";
+import { hasSawDrawing } from "../order/saw-names.ts";
 import type { Model } from "../workshop/model.ts";
+import { sawingNamed } from "../workshop/part-sawing.ts";
 import type { StockFound } from "../workshop/stock/stock-for.ts";
 import type { Way } from "../workshop/stock/ways.ts";
 import type { Check, Finding } from "./check.ts";
@@ -12,12 +14,13 @@ type BlankOf = Pick<Finding, "subject" | "holds"> & {
   readonly stock: (model: Model) => StockFound;
   readonly woods: (model: Model) => readonly string[];
   readonly change: string;
+  readonly applies?: NonNullable<Check["applies"]>;
 };
 
 /** Whether the shop has a board that a part's blank comes out of, its length along the grain. Found: what is missing in all, mm. */
-function blankStockOf({ id, subject, holds, blank, stock, woods, change }: BlankOf): Check {
+function blankStockOf({ id, subject, holds, blank, stock, woods, change, applies }: BlankOf): Check {
   return {
-    id,
+    ...{ id, ...(applies === undefined ? {} : { applies }) },
     of: (model) => {
       const { length, width, thickness } = blank(model);
       const said = `a blank of ${length} x ${width} x ${thickness} mm`;
@@ -71,3 +74,19 @@ export const boardBlankStock = blankStockOf({
   change:
     "add a board to the shop's stock, lower fingerboard.allowance.* or fingerboard.edge, or raise fingerboard.radius",
 });
+
+/** Whether the shop has boards that the blanks of wings or of a body in one piece come out of; a body's may be joined from several pieces. */
+export const sawnBlankStocks: readonly Check[] = (["wing-bass", "wing-treble", "body"] as const).map(
+  (part) => {
+    const file = `${part}-saw` as const;
+    const own = (model: Model) => sawingNamed(model.partSawing(), file).stock;
+    return blankStockOf({
+      ...{ id: `blank.stock.${file}`, subject: part, holds: [file] },
+      applies: (spec) => hasSawDrawing(spec, file),
+      blank: (model) => own(model).blank,
+      stock: (model) => own(model).stock,
+      woods: (model) => own(model).woods,
+      change: `add a board to the shop's stock, or lower ${part.replace("-", ".")}.thickness or its width`,
+    });
+  },
+);

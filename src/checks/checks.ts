@@ -1,6 +1,7 @@
 import type { Overrule } from "../order/spec.ts";
 import type { Model } from "../workshop/model.ts";
-import { blankStock, boardBlankStock } from "./blank-stock.ts";
+import { blankStock, boardBlankStock, sawnBlankStocks } from "./blank-stock.ts";
+import { boardsEnough } from "./boards-enough.ts";
 import { bowAngle } from "./bow-angle.ts";
 import { bowBoard, bowClear } from "./bow-clear.ts";
 import { bridgeFriction } from "./bridge-friction.ts";
@@ -9,6 +10,7 @@ import { bridgeShear } from "./bridge-shear.ts";
 import { bridgeSunk } from "./bridge-sunk.ts";
 import type { Check, Finding } from "./check.ts";
 import { coreJoinery } from "./core-joinery.ts";
+import { dustOfCarbon, dustOfWood } from "./dust.ts";
 import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { guidedChecks } from "./guided/guided-checks.ts";
 import { headWall } from "./head-wall.ts";
@@ -26,6 +28,8 @@ import { rodWall } from "./rod-wall.ts";
 import { sawLine } from "./saw-line.ts";
 import { sawHeight, sawMissing, sawThroat } from "./saw-machine.ts";
 import { sawTight } from "./saw-tight.ts";
+import { sawnChecks } from "./sawn/sawn-checks.ts";
+import { smallStock } from "./small-stock.ts";
 import { stringBears } from "./string-bears.ts";
 import { stringPastPost } from "./string-past-post.ts";
 import { stringStrength } from "./string-strength.ts";
@@ -77,6 +81,8 @@ export const checks: readonly Check[] = [
   printedJigs,
   ...[restChinClear, restChinGrip, restWall, endpinWall],
   ...guidedChecks,
+  ...[...sawnBlankStocks, smallStock, boardsEnough, ...sawnChecks],
+  ...[dustOfWood, dustOfCarbon],
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

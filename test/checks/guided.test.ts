@@ -72,7 +72,8 @@ describe("the checks of fixtures", () => {
         expect(why.length).toBeGreaterThan(10);
         expect(source.length).toBeGreaterThan(10);
         expect(holds).toHaveLength(1);
-        if (status === "attend") expect(id).toMatch(/^(grain\.against|removal|rim-speed)\./);
+        if (status === "attend")
+          expect(id).toMatch(/^(grain\.against|removal|rim-speed|exit\.unsupported|tip)\./);
       }
     },
   );

@@ -1,16 +1,23 @@
 import { allFixtures } from "../../order/fixture-names.ts";
 import type { Check } from "../check.ts";
+import { collarUnder } from "./collar-under.ts";
 import { cutterFeed, cutterLarge, cutterShort, guideLarge } from "./cutter.ts";
+import { exitUnsupported } from "./exit-unsupported.ts";
 import { feedClimb } from "./feed-climb.ts";
 import { type FixtureRule, fixtureCheck } from "./fixture-check.ts";
 import { fixtureStock, grainAgainst } from "./fixture-stock.ts";
 import { guideBearing } from "./guide-bearing.ts";
 import { clampSwept, handNear, holdNone, metal } from "./kept.ts";
 import { missingRules } from "./missing.ts";
+import { printedGuide } from "./printed-guide.ts";
 import { removal } from "./removal.ts";
 import { runInMissing } from "./run-in.ts";
 import { rimSpeedRule, speedMark } from "./speed.ts";
+import { startCorner } from "./start-corner.ts";
+import { tip } from "./tip.ts";
+import { trapped } from "./trapped.ts";
 import { edgeNone, virtualCutRule } from "./virtual-cut.ts";
+import { workSmall } from "./work-small.ts";
 
 /** What every fixture with a guided edge is tried by. */
 export const fixtureRules: readonly FixtureRule[] = [
@@ -18,6 +25,7 @@ export const fixtureRules: readonly FixtureRule[] = [
   ...[cutterShort, cutterLarge, cutterFeed, guideLarge, guideBearing, speedMark, rimSpeedRule, removal],
   ...[edgeNone, virtualCutRule, feedClimb, runInMissing, clampSwept, metal, handNear, holdNone],
   ...[fixtureStock, grainAgainst],
+  ...[trapped, tip, startCorner, exitUnsupported, workSmall, collarUnder, printedGuide],
 ];
 
 /** Every rule for every fixture. */

@@ -26,7 +26,7 @@ export type WingFlatInput = {
  * A wing from the front, flat: its outline with the joint's front arris, where the joint's back arris lies, and what a person sets for
  * cutting the joint.
  */
-export const wingFlat = step("outline.wing", 2, (given: WingFlatInput): Flat => {
+export const wingFlat = step("outline.wing", 3, (given: WingFlatInput): Flat => {
   const { hand, side, path, joint, bevel, mitre, thickness, arris, profile, pockets } = given;
   const length = Math.hypot(...joint);
   const back = (thickness * Math.tan((bevel * Math.PI) / 180)) / length;
@@ -36,8 +36,8 @@ export const wingFlat = step("outline.wing", 2, (given: WingFlatInput): Flat => 
     `${side} wing, ${thickness.toFixed(2)} thick, seen from its front`,
     `joint: bevel ${bevel.toFixed(2)} deg, ${sharp(bevel)}`,
     `mitre ${mitre.toFixed(2)} deg from the wing's own axis`,
-    `table tilted ${Math.abs(bevel).toFixed(2)} deg toward the waste: ${bevel < 0 ? "front" : "back"} down`,
-    `table tilted away from it: ${bevel < 0 ? "back" : "front"} down`,
+    `table falling ${Math.abs(bevel).toFixed(2)} deg to the wing's side: ${bevel < 0 ? "front" : "back"} down`,
+    `table falling to the waste's side: ${bevel < 0 ? "back" : "front"} down`,
     `arrises ${arris.toFixed(2)}: front ${profile.front}, back ${profile.back}; none at the joint`,
     ...sunkenWords(pockets, [], "front"),
   ];

@@ -1,0 +1,46 @@
+import { plain } from "../../workshop/guided/fault.ts";
+import type { Fixture } from "../../workshop/guided/fixture.ts";
+import { type FixtureRule, untried } from "./fixture-check.ts";
+import { runEnds } from "./run-ends.ts";
+
+/** Up to which angle to the fibres an edge is cut along them, and over which across them, degrees (G: default, confirm). */
+const angles = { along: 2, across: 60 } as const;
+
+/**
+ * Whether the cutter leaves the work where fibres are held from behind: not across end grain, nor against the grain, with nothing behind it.
+ * Work lies with its fibres along x. Found: the angle between edge and fibres where the cut ends, degrees.
+ */
+export const exitUnsupported: FixtureRule = {
+  name: "exit.unsupported",
+  of: (fixture) => {
+    const usual = {
+      ...({ stake: "spoilage", unit: "deg", limit: angles.across } as const),
+      source: "published shaper guidance: leave 6 and trim later; angles 2 and 60: default, confirm",
+    };
+    const { run, feed } = fixture;
+    if (feed === null) return untried(usual, "edge.none");
+    const { at, way } = runEnds(run.path, feed.way).end;
+    const found = (Math.atan2(Math.abs(way.y), Math.abs(way.x)) * 180) / Math.PI;
+    // The wood is on the left of the run, so out of it leads to the right of the way that a cut along it goes.
+    const side = feed.way === "along" ? 1 : -1;
+    const [out, forward] = [side * way.y, way.x];
+    const against = found > angles.along && out * forward < 0;
+    const splits = found > angles.across || against;
+    const limit = found > angles.across ? angles.across : angles.along;
+    const backed = wasteBeyond(fixture) > 0;
+    const where = found > angles.across ? "across end grain" : "against the grain";
+    return {
+      ...{ ...usual, status: splits && !backed ? "attend" : "pass", found, limit },
+      why: splits
+        ? backed
+          ? `the cut ends ${where}, in waste that is sawn off later`
+          : `the cut ends ${where} at ${plain(at.x)}, ${plain(at.y)}, where it splits out: leave 6 mm there and trim them later, or clamp waste behind`
+        : "the cut ends along or with the grain",
+    };
+  },
+};
+
+/** How much wood lies beyond the run's ends and is cut with it, mm; none where the fixture doesn't say. */
+function wasteBeyond(fixture: Fixture & { readonly waste?: number }): number {
+  return fixture.waste ?? 0;
+}
