@@ -1,5 +1,4 @@
 import { plain } from "../../workshop/guided/fault.ts";
-import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
 import { runEnds } from "./run-ends.ts";
 
@@ -17,7 +16,7 @@ export const exitUnsupported: FixtureRule = {
       ...({ stake: "spoilage", unit: "deg", limit: angles.across } as const),
       source: "published shaper guidance: leave 6 and trim later; angles 2 and 60: default, confirm",
     };
-    const { run, feed } = fixture;
+    const { run, feed, waste } = fixture;
     if (feed === null) return untried(usual, "edge.none");
     const { at, way } = runEnds(run.path, feed.way).end;
     const found = (Math.atan2(Math.abs(way.y), Math.abs(way.x)) * 180) / Math.PI;
@@ -27,7 +26,7 @@ export const exitUnsupported: FixtureRule = {
     const against = found > angles.along && out * forward < 0;
     const splits = found > angles.across || against;
     const limit = found > angles.across ? angles.across : angles.along;
-    const backed = wasteBeyond(fixture) > 0;
+    const backed = waste[feed.way === "along" ? 1 : 0] > 0;
     const where = found > angles.across ? "across end grain" : "against the grain";
     return {
       ...{ ...usual, status: splits && !backed ? "attend" : "pass", found, limit },
@@ -39,8 +38,3 @@ export const exitUnsupported: FixtureRule = {
     };
   },
 };
-
-/** How much wood lies beyond the run's ends and is cut with it, mm; none where the fixture doesn't say. */
-function wasteBeyond(fixture: Fixture & { readonly waste?: number }): number {
-  return fixture.waste ?? 0;
-}
