@@ -3,11 +3,12 @@ import { extentsOf } from "../../../geometry/measure.ts";
 import type { Path } from "../../../geometry/path.ts";
 import type { Point } from "../../../geometry/point.ts";
 import { polygon } from "../../../geometry/polygon.ts";
-import { type Annotated, annotated } from "../annotate.ts";
+import type { Annotated } from "../annotate.ts";
 import { placed } from "../moved.ts";
 import type { SheetLine } from "../sheet.ts";
 import { arrow, stroke } from "../strokes.ts";
 import { nameAt } from "./name-at.ts";
+import { namedPicture } from "./named-picture.ts";
 
 /** A line from a place to another, mm, with its head at the second. */
 export type Way = { readonly from: Point; readonly to: Point };
@@ -69,7 +70,7 @@ export function guidedPicture(given: GuidedPicture, scale: number): Annotated {
     ...broadArrow(at(given.push.way.from), at(given.push.way.to)),
     ...grainLines(given, scale),
   ];
-  return annotated({ lines, texts: [] }, namesOf(given, scale));
+  return namedPicture(lines, namesOf(given, scale));
 }
 
 /** Every way round, in steps of 30 degrees, level ways first. */

@@ -2,7 +2,7 @@ import { step } from "../../../step/step.ts";
 import type { PaperSize } from "../neck/input.ts";
 import type { Sheet } from "../sheet.ts";
 import { type GuidedPicture, guidedPicture } from "./guided-picture.ts";
-import { setUpPages } from "./set-up-pages.ts";
+import { setUpPages, sizeOf } from "./set-up-pages.ts";
 import type { SetUpWords } from "./set-up-words.ts";
 
 /** What the sheet of a set-up with a guided edge shows and says; its name is that of its fixture's file, and which face is up. */
@@ -20,6 +20,7 @@ export const guidedSheet = step(
   ({ picture, ...given }: GuidedSheetInput): readonly Sheet[] =>
     setUpPages({
       ...given,
+      bare: sizeOf([picture.template, picture.part]),
       picture: (scale) => guidedPicture(picture, scale),
       pictureWords: "THE WORK IN ITS FIXTURE, FROM ABOVE",
     }),

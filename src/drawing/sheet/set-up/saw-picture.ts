@@ -1,12 +1,13 @@
 import { circle } from "../../../geometry/circle.ts";
 import type { Path } from "../../../geometry/path.ts";
 import type { Point } from "../../../geometry/point.ts";
-import { type Annotated, annotated } from "../annotate.ts";
+import type { Annotated } from "../annotate.ts";
 import { placed } from "../moved.ts";
 import type { SheetLine } from "../sheet.ts";
 import { arrow, stroke } from "../strokes.ts";
 import type { Way } from "./guided-picture.ts";
 import { nameAt } from "./name-at.ts";
+import { namedPicture } from "./named-picture.ts";
 
 /**
  * What the picture of a cut at the bandsaw shows, the face up that lies up there, mm: the blank, the finished outline, the cut's own lines and those of other
@@ -49,7 +50,7 @@ export function sawPicture(given: SawPicture, scale: number): Annotated {
     }),
     ...[stroke("centre", fibre.from, fibre.to), arrow(fibre.to, 0), arrow(fibre.from, Math.PI)],
   ];
-  return annotated({ lines: drawn, texts: [] }, namesOf(given, scale));
+  return namedPicture(drawn, namesOf(given, scale));
 }
 
 /** Every way round, in steps of 30 degrees, upright ways first, since a blank is long and low. */

@@ -2,7 +2,7 @@ import { step } from "../../../step/step.ts";
 import type { PaperSize } from "../neck/input.ts";
 import type { Sheet } from "../sheet.ts";
 import { type SawPicture, sawPicture } from "./saw-picture.ts";
-import { setUpPages } from "./set-up-pages.ts";
+import { setUpPages, sizeOf } from "./set-up-pages.ts";
 import type { SetUpWords } from "./set-up-words.ts";
 
 /** What the sheet of a cut at the bandsaw shows and says; its name is that of its drawing, which cut, and which face is up. */
@@ -20,6 +20,7 @@ export const sawSheet = step(
   ({ picture, ...given }: SawSheetInput): readonly Sheet[] =>
     setUpPages({
       ...given,
+      bare: sizeOf([picture.blank]),
       picture: (scale) => sawPicture(picture, scale),
       pictureWords: "THE BLANK ON THE TABLE, FROM ABOVE",
     }),

@@ -1,3 +1,5 @@
+import { extentsOf } from "../../../geometry/measure.ts";
+import type { Path } from "../../../geometry/path.ts";
 import type { Annotated } from "../annotate.ts";
 import { heading, paragraph } from "../bench/block.ts";
 import { type Columns, flowed } from "../bench/flowed.ts";
@@ -13,6 +15,8 @@ import { type SetUpWords, setUpSections } from "./set-up-words.ts";
 export type SetUpDrawn = {
   readonly name: string;
   readonly papers: readonly PaperSize[];
+  /** How wide and high the picture is without its names, mm of the work. */
+  readonly bare: { readonly wide: number; readonly high: number };
   readonly picture: (scale: number) => Annotated;
   readonly pictureWords: string;
   readonly words: SetUpWords;
@@ -51,9 +55,10 @@ export function setUpPages(drawn: SetUpDrawn): Sheet[] {
 function pagesOn(
   paper: PaperSize,
   scale: Scale,
-  { name, picture, pictureWords, words }: SetUpDrawn,
+  { name, bare, picture, pictureWords, words }: SetUpDrawn,
 ): Sheet[] | undefined {
   const { frame, titleBox } = emptySheet(paper, "");
+  if (!mayFit(bare.wide * scale.factor, bare.high * scale.factor, frame)) return undefined;
   const view = inPlace(picture(scale.factor), frame);
   const columns = view && columnsRound(boxOf(view), frame, titleBox);
   if (view === undefined || columns === undefined) return undefined;
@@ -69,6 +74,12 @@ function pagesOn(
       "FROM ABOVE AS IT LIES BEFORE WHOEVER CUTS: TAKE NO MEASURE FROM IT",
     ],
   }));
+}
+
+/** Whether a picture of a size may leave room for columns, before its names are placed, which takes long. */
+function mayFit(wide: number, high: number, { minX, maxX, minY, maxY }: Box): boolean {
+  const beside = high < room.low ? 0 : room.wide;
+  return wide <= maxX - minX - beside && high <= maxY - minY;
 }
 
 /** The picture in the upper left corner of a frame; nothing where a name in it has no place. */
@@ -114,4 +125,10 @@ function flowedOr(write: () => Marks[]): Marks[] | undefined {
     if (error instanceof RangeError) return undefined;
     throw error;
   }
+}
+
+/** How wide and high some paths are together, mm. */
+export function sizeOf(paths: readonly Path[]): SetUpDrawn["bare"] {
+  const { minX, maxX, minY, maxY } = extentsOf(paths)!;
+  return { wide: maxX - minX, high: maxY - minY };
 }
