@@ -23,7 +23,7 @@ export type SetUpDrawn = {
 };
 
 /** What is kept free inside the frame, and between picture and columns; the least width of a column beside the picture, and height of one under it; how high a picture is at most that has columns under it alone, mm. */
-const room = { inside: 3, between: 5, wide: 120, high: 45, low: 130 } as const;
+const room = { inside: 3, inset: 1.5, between: 5, wide: 120, high: 45, low: 130 } as const;
 
 /** How many pages a set-up's sheet has at most before a larger paper is taken. */
 const mostPages = 2;
@@ -86,7 +86,7 @@ function mayFit(wide: number, high: number, { minX, maxX, minY, maxY }: Box): bo
 function inPlace(picture: Annotated, { minX, maxY }: Box): Marks | undefined {
   if (picture.kind !== "ok") return undefined;
   const box = boxOf(picture.marks);
-  return moved(picture.marks, minX + room.inside - box.minX, maxY - room.inside - box.maxY);
+  return moved(picture.marks, minX + room.inset - box.minX, maxY - room.inset - box.maxY);
 }
 
 /**
@@ -104,7 +104,9 @@ function columnsRound(view: Box, frame: Box, titleBox: Box): Columns | undefined
   };
   const later = (first: readonly Box[]) => (page: number) => (page > 0 ? [left, right] : first);
   const under = view.minY - room.between;
-  if (frame.maxY - view.minY < room.low && view.maxX <= right.maxX && under - right.minY > room.high)
+  const [wide, high] = [view.maxX - view.minX, view.maxY - view.minY];
+  const isLow = high < room.low && wide > 1.5 * high;
+  if (isLow && view.maxX <= right.maxX && under - right.minY > room.high)
     return later([
       { ...left, maxY: under },
       { ...right, maxY: under },

@@ -104,5 +104,5 @@ export function setUpSections(words: SetUpWords): Section[] {
 
 function listed(title: string, lines: readonly string[]): Section[] {
   if (lines.length === 0) return [];
-  return [{ head: heading(title), rows: lines.map((line) => paragraph(inCapitals(line))) }];
+  return [{ head: heading(title), rows: lines.map((line) => paragraph(`- ${inCapitals(line)}`)) }];
 }

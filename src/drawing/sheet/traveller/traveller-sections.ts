@@ -94,5 +94,5 @@ export function workSections({ steps }: TravellerWords): Section[] {
 
 function listed(title: string, lines: readonly string[], none: string): Section {
   const all = lines.length === 0 ? [none] : lines;
-  return { head: heading(title), rows: all.map((line) => paragraph(inCapitals(line))) };
+  return { head: heading(title), rows: all.map((line) => paragraph(`- ${inCapitals(line)}`)) };
 }
