@@ -66,7 +66,10 @@ export function frontSections(words: TravellerWords): Section[] {
     table("PARTS AND THEIR BLANKS, MM", lists.parts, capitals(parts)),
     table("CUT LIST, MM", lists.cuts, capitals(cuts)),
     { head: null, rows: cutRemarks.map((line) => paragraph(inCapitals(line))) },
-    table("BOUGHT: MEASURE EACH BEFORE ITS RECESS IS CUT", lists.bought, capitals(bought)),
+    {
+      ...table("BOUGHT: MEASURE EACH BEFORE ITS RECESS IS CUT", lists.bought, capitals(bought)),
+      whole: true as const,
+    },
   ].filter(({ rows }) => rows.length > 0);
 }
 
