@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { findings } from "../../src/checks/checks.ts";
 import { fixtureRules, guidedChecks } from "../../src/checks/guided/guided-checks.ts";
 import type { Path } from "../../src/geometry/path.ts";
+import { polygon } from "../../src/geometry/polygon.ts";
 import { rectangle } from "../../src/geometry/rectangle.ts";
 import { canBeOverruled } from "../../src/order/overrule.ts";
 import type { Shaper } from "../../src/order/shop.ts";
@@ -162,9 +163,31 @@ describe("where a cut begins and ends", () => {
         [100, 0],
         [100, 50],
       ])(),
-      waste: [0, 12] as const,
+      waste: 12,
     };
-    expect(found("exit.unsupported", () => backed)).toMatchObject({ status: "pass" });
+    expect(found("exit.unsupported", () => backed as never)).toMatchObject({ status: "pass" });
+    // One end of two: the last for a cut along its run.
+    expect(found("exit.unsupported", () => ({ ...backed, waste: [0, 12] }) as never).status).toBe("pass");
+    expect(found("exit.unsupported", () => ({ ...backed, waste: [12, 0] }) as never).status).toBe("attend");
+    // Half of an end whose other half is cut in another set-up.
+    const halves = (y: number) => ({
+      ...run([
+        [0, 0],
+        [100, 0],
+        [100, 50],
+      ])(),
+      outline: polygon([
+        { x: 0, y: 0 },
+        { x: 100, y: 0 },
+        { x: 100, y: 50 },
+        { x: 100, y },
+        { x: 0, y: 60 },
+      ]),
+    });
+    expect(found("exit.unsupported", () => halves(100)).status).toBe("pass");
+    expect(
+      found("exit.unsupported", () => ({ ...halves(100), outline: rectangle(0, 0, 100, 50) })).status,
+    ).toBe("attend");
   });
 });
 

@@ -1,4 +1,11 @@
+import type { Path } from "../../geometry/path.ts";
+import { directionOn } from "../../geometry/path-measures/segment-places.ts";
+import type { Point } from "../../geometry/point.ts";
+import { reversedPath } from "../../geometry/reversed-path.ts";
+import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
+import { tolerance } from "../../geometry/tolerance.ts";
 import { plain } from "../../workshop/guided/fault.ts";
+import type { Feed } from "../../workshop/guided/feed.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
 import { runEnds } from "./run-ends.ts";
 
@@ -16,7 +23,7 @@ export const exitUnsupported: FixtureRule = {
       ...({ stake: "spoilage", unit: "deg", limit: angles.across } as const),
       source: "published shaper guidance: leave 6 and trim later; angles 2 and 60: default, confirm",
     };
-    const { run, feed, waste } = fixture;
+    const { run, feed } = fixture;
     if (feed === null) return untried(usual, "edge.none");
     const { at, way } = runEnds(run.path, feed.way).end;
     const found = (Math.atan2(Math.abs(way.y), Math.abs(way.x)) * 180) / Math.PI;
@@ -26,15 +33,35 @@ export const exitUnsupported: FixtureRule = {
     const against = found > angles.along && out * forward < 0;
     const splits = found > angles.across || against;
     const limit = found > angles.across ? angles.across : angles.along;
-    const backed = waste[feed.way === "along" ? 1 : 0] > 0;
+    const backed = wasteBeyond(fixture, feed.way) > 0 || goesOn(fixture.outline, at, way, feed.way);
     const where = found > angles.across ? "across end grain" : "against the grain";
     return {
       ...{ ...usual, status: splits && !backed ? "attend" : "pass", found, limit },
       why: splits
         ? backed
-          ? `the cut ends ${where}, in waste that is sawn off later`
+          ? `the cut ends ${where}, with wood behind it`
           : `the cut ends ${where} at ${plain(at.x)}, ${plain(at.y)}, where it splits out: leave 6 mm there and trim them later, or clamp waste behind`
         : "the cut ends along or with the grain",
     };
   },
 };
+
+/** How much wood lies beyond the end of a cut and is cut with it, mm; none where the fixture doesn't say. */
+function wasteBeyond(fixture: object, way: Feed["way"]): number {
+  const waste: unknown = "waste" in fixture ? fixture.waste : 0;
+  const own: unknown = Array.isArray(waste) ? waste[way === "along" ? 1 : 0] : waste;
+  return typeof own === "number" ? own : 0;
+}
+
+/** Whether an outline goes on past a place without turning off from a direction: the wood beyond holds the fibres, cut in another set-up. */
+function goesOn(outline: Path, at: Point, toward: Point, way: Feed["way"]): boolean {
+  const walked = way === "along" ? outline : reversedPath(outline);
+  return segmentsOf(walked).some((segment) => {
+    const next = directionOn(segment, 0);
+    const begins = Math.hypot(segment.from.x - at.x, segment.from.y - at.y) < tolerance.contact;
+    return begins && segmentLength(segment) > 1e-6 && next.x * toward.x + next.y * toward.y > turnsOff;
+  });
+}
+
+/** The cosine of the turn from which on an outline has a corner, 30 degrees. */
+const turnsOff = Math.cos(Math.PI / 6);

@@ -8,7 +8,7 @@ import type { PartSawing } from "../../workshop/part-sawing.ts";
 import type { SawnRule } from "./sawn-check.ts";
 
 /** Into how many pieces a line or arc is cut to be measured, and what a distance may be short of, mm. */
-const fine = { pieces: 8, short: 1e-4 };
+const fine = { pieces: 4, short: 1e-4 };
 
 /**
  * Whether the saw leaves enough wood outside a part's finished outline and its lines go round all of it: measured place by place, and at a bevelled

@@ -1,6 +1,8 @@
 import { offsetPath } from "../../geometry/offset/offset-path.ts";
 import type { Path } from "../../geometry/path.ts";
 import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
+import { pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
 import { withoutShort } from "../../geometry/simplify/without-short.ts";
 import { tolerance } from "../../geometry/tolerance.ts";
 import { type LinesWithin, type PartLine, partLines, type SawnShape } from "./part-lines.ts";
@@ -62,8 +64,30 @@ export function partSawn(shape: SawnShape, within: LinesWithin, radius: number):
 
 /** Whether a blade follows all of a part's saw lines. */
 export function followsPart(shape: SawnShape, within: LinesWithin, radius: number): boolean {
+  if (bulgesTooTight(shape, within, radius)) return false;
   const made = partLines(shape, within);
   return made.kind === "ok" && made.lines.every(({ path }) => tightPlaces(path, radius).length === 0);
+}
+
+/**
+ * Whether an outward arc of an outline, moved to its saw line, is tighter than the blade already: most blades are turned down by that, without a
+ * line having to be drawn. A board's ends are sawn straight across, so its rounded corners aren't followed.
+ */
+function bulgesTooTight(
+  { kind, outline }: SawnShape,
+  { allowance, kerf, blank }: LinesWithin,
+  radius: number,
+): boolean {
+  if (kind === "board") return false;
+  const out = allowance + kerf / 2;
+  return segmentsOf(outline).some((segment) => {
+    if (segment.kind !== "arc" || segment.sweep < 0) return false;
+    const moved = segment.radius + out;
+    const { centre } = segment;
+    const middle = pointOn(segment, 0.5);
+    const x = centre.x + ((middle.x - centre.x) * moved) / segment.radius;
+    return moved < radius - tolerance.exact && x > blank.minX && x < blank.maxX;
+  });
 }
 
 /** Whether a line ends where it begins, so that nothing leads in to it. */
