@@ -144,6 +144,15 @@ export type SpecBore = {
 /** A check that a person overrules, and where the order says so. */
 export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
 
+/** A person's own places of a fixture's clamps and handholds, along the line that its base begins at and away from it, mm; not there where the program places them. */
+export type OwnPlaces = {
+  readonly clamps?: readonly {
+    readonly clamp: string;
+    readonly at: readonly [along: number, away: number];
+  }[];
+  readonly handholds?: readonly (readonly [along: number, away: number])[];
+};
+
 /** One order, resolved: all that is needed to work out the instrument, as numbers in mm and degrees. */
 export type Spec = {
   readonly order: string;
@@ -200,7 +209,7 @@ export type Spec = {
   readonly fixtures: {
     readonly [file: string]: {
       readonly [what in "machine" | "cutter" | "guide"]: string | null;
-    };
+    } & OwnPlaces;
   };
   /** What full-size sheets are laid out on. */
   readonly paper: Paper;

@@ -170,7 +170,7 @@ describe("the neck's head", () => {
     "of %s is refused without the design's mark, with the place and which cutter would do",
     (design) => {
       // A cello's head is hollow enough for the smallest block, which is too short for its blank.
-      const more = design === "bulrush" ? `fixtures:\n  ${file}: { cutter: block-125 }\n` : "";
+      const more = design === "bulrush" ? `fixtures:\n  ${file}: { cutter: block-100-tall }\n` : "";
       const finding = told(unmarked(design, 5, more), "cutter.large", file);
       expect(finding).toMatchObject({ status: "refuse", stake: "spoilage", holds: [file] });
       expect(finding.why).toMatch(/leaves wood at -\d+(\.\d+)?, -?\d+(\.\d+)? over [\d.]+ mm, [\d.]+ deep/);
@@ -194,7 +194,7 @@ describe("the neck's head", () => {
 
   it("is refused where the blank is thicker than any block cuts, which says to what", () => {
     const { shop } = cello;
-    const cutters = shop.cutters.filter(({ id }) => id !== "block-125");
+    const cutters = shop.cutters.filter(({ id }) => id !== "block-100-tall");
     const finding = told(modelOf({ ...cello, shop: { ...shop, cutters } }, store), "cutter.short", file);
     expect(finding).toMatchObject({ status: "refuse", stake: "injury", found: 80, limit: 109 });
     expect(finding.why).toContain("saw to 77 mm first and pack the work up");

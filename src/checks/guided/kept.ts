@@ -1,3 +1,6 @@
+import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
+import { pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
 import { plain } from "../../workshop/guided/fault.ts";
 import type { Fixture, Kept } from "../../workshop/guided/fixture.ts";
 import type { KeptGap } from "../../workshop/virtual-cut/virtual-cut.ts";
@@ -72,6 +75,12 @@ export const handNear: FixtureRule = {
         found: 0,
         why: "there is no handhold: put two at 305 mm from the cutter",
       };
+    const off = offBase(fixture);
+    if (off !== undefined)
+      return {
+        ...{ ...usual, status: "refuse", found: 0 },
+        why: `${off} lies off the base: move it back onto the template`,
+      };
     const found = Math.min(...gaps.map(({ gap }) => gap));
     const status = found < usual.limit ? "refuse" : found < 305 - 1e-3 ? "attend" : "pass";
     return {
@@ -84,28 +93,15 @@ export const handNear: FixtureRule = {
   },
 };
 
-/** Whether there are as many clamps as the length asks for. Found: how many there are. */
-export const holdNone: FixtureRule = {
-  name: "hold.none",
-  of: ({ holding }) => {
-    const usual = {
-      ...({ stake: "injury", unit: "", limit: 2 } as const),
-      source: "published shaper guidance: a hold-down about every 300 mm, two at least",
-    };
-    if (holding === null) return untried(usual, "edge.none");
-    const { clamps, holes, batten, wanted: limit } = holding;
-    const screws = holes.filter(({ what }) => what === "screw" || what === "bolt").length;
-    const found = clamps.length + screws;
-    const few = found < limit;
-    const pressed =
-      batten === null
-        ? `${screws} screws or bolts and ${clamps.length} clamps hold the work on its index pins`
-        : `${found} clamps press the work on its template and against the batten`;
-    return {
-      ...{ ...usual, status: few ? "refuse" : "pass", found, limit },
-      why: few
-        ? `only ${found} of ${limit} ${batten === null ? "hold-downs" : "clamps"} fit clear of the cutter: add one of less reach or a smaller base to the shop's clamps, or screw the work from beneath`
-        : pressed,
-    };
-  },
-};
+/** A handhold that doesn't lie on the template with all of it. */
+function offBase({ edge, kept }: Fixture): string | undefined {
+  if (edge?.kind !== "ok") return undefined;
+  const depth = depthsIn(edge.template);
+  return kept.find(
+    ({ what, path }) =>
+      what === "handhold" &&
+      segmentsOf(path).some((segment) =>
+        [0, 0.25, 0.5, 0.75].some((share) => depth(pointOn(segment, share)) < 0),
+      ),
+  )?.id;
+}

@@ -1,74 +1,47 @@
-import type { Point } from "../../geometry/point.ts";
 import type { Spec } from "../../order/spec.ts";
 import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import { virtualCut } from "../virtual-cut/virtual-cut.ts";
-import { baseFrame, inBase } from "./base-frame.ts";
 import { bendsOf } from "./bends.ts";
 import { chosenSetUp } from "./choose.ts";
-import { type CutRun, cutRuns } from "./cut-runs.ts";
+import type { CutRun } from "./cut-runs.ts";
 import { wayAlong } from "./direction.ts";
 import { feedAlong } from "./feed.ts";
 import type { Fixture } from "./fixture.ts";
 import { grainLengths, grainStretches } from "./grain.ts";
-import { type GuidedEdge, guidedEdge } from "./guided-edge.ts";
+import { edgeInput, guidedBase } from "./guided-base.ts";
+import { guidedEdge } from "./guided-edge.ts";
 import type { GuidedWork } from "./guided-work.ts";
-import { handDistances } from "./hand-distances.ts";
-import { holding } from "./holding.ts";
-import { holdingSizes } from "./holding-sizes.ts";
 import { keptOf } from "./kept.ts";
-import { pinnedHolding } from "./pinned.ts";
+import { pastCutter } from "./past-cutter.ts";
+import { placedHolding } from "./placed-holding.ts";
 import { reachedStretches } from "./reached-stretches.ts";
-import { ledOnBy, runLength } from "./run-in.ts";
-import { baseThickness, type SetUp, templateThickness } from "./set-up.ts";
+import { baseThickness, templateThickness } from "./set-up.ts";
 import { sheetFor } from "./sheet-for.ts";
-
-/** How deep a base is that nobody holds, mm: room for a batten and a clamp behind it. */
-const heldDown = 160;
 
 /**
  * The fixture that a piece of work is cut in, with what the order names for it and what the spec's shop owns. Each getter is worked out when it is
  * asked for. Work without a run of cut edges throws.
  */
 export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixture {
-  const { file, part, up, outline, joined, thickness, allowance, held } = work;
-  const { from, to } = work.base;
-  const run = cutRuns(outline, work.uses)[0]!;
-  const inside = middleOf(run.path.points);
-  const frame = baseFrame(from, to, inside);
-  const handsAt = (setUp: SetUp) => {
-    const { machine, cutter, guide } = setUp;
-    if (machine.moves === "tool") return null;
-    const swept = runLength(guide.diameter) + cutter.diameter / 2;
-    // By a batten the run begins and ends at the base; else from the highest place that the cutter's circle may come to.
-    const from = held.by === "batten" ? swept : highestOf(ledBy(setUp).points, frame) + cutter.diameter / 2;
-    return from + handDistances.usual + holdingSizes.hand + 1;
-  };
-  const ledBy = ({ guide }: SetUp) => ledOnBy(run.path, runLength(guide.diameter), work.waste);
-  const edgeOf = (one: CutRun, setUp: SetUp): GuidedEdge => {
-    const { cutter, guide } = setUp;
-    const grip = handsAt(setUp);
-    const reach = grip === null ? heldDown : grip + holdingSizes.hand + holdingSizes.rim;
-    return store.answer(guidedEdge, {
-      ...{ run: one, cutter: cutter.diameter, guide: guide.diameter },
-      ...{ length: runLength(guide.diameter), waste: work.waste },
-      base: { way: frame.away, reach: reach - inBase(frame, one.path.points[0]!).h },
-    }).value;
-  };
-  const { machines, cutters, guides, clamps, stock } = spec.shop;
+  const { file, part, up, outline, joined, thickness, allowance, waste, held } = work;
+  const base = guidedBase(work);
+  const { run } = base;
+  const { machines, cutters, guides, stock } = spec.shop;
+  const edgeOf = (one: CutRun) =>
+    made.setUp === null ? null : store.answer(guidedEdge, edgeInput(work, base, one, made.setUp)).value;
   const made: Fixture = lazy<Fixture>({
     ...{ file: () => file, part: () => part, up: () => up, outline: () => outline, joined: () => joined },
-    ...{ run: () => run, thickness: () => thickness, allowance: () => allowance, waste: () => work.waste },
+    ...{ run: () => run, thickness: () => thickness, allowance: () => allowance, waste: () => waste },
     said: () => (held.by === "pins" ? held.said : []),
     chosen: () => {
-      const named = spec.fixtures[file] ?? { machine: null, cutter: null, guide: null };
+      const { machine = null, cutter = null, guide = null } = spec.fixtures[file] ?? {};
+      const named = { machine, cutter, guide };
       const wanted = { kind: work.kind, thickness, allowance, ...bendsOf(run), named };
       return store.answer(chosenSetUp, { wanted, shop: { machines, cutters, guides } }).value;
     },
     setUp: () => (made.chosen.kind === "none" ? null : made.chosen.setUp),
-    edge: () => {
-      return made.setUp === null ? null : edgeOf(run, made.setUp);
-    },
+    edge: () => edgeOf(run),
     feed: () => {
       if (made.edge?.kind !== "ok") return null;
       const { machine, cutter, guide } = made.setUp!;
@@ -78,24 +51,8 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
       made.setUp === null
         ? null
         : grainLengths(grainStretches(run.path, wayAlong(made.setUp.machine.rotation), { x: 1, y: 0 })),
-    holding: () => {
-      if (made.edge?.kind !== "ok") return null;
-      const { led, template } = made.edge;
-      const usual = {
-        ...{ led, reach: highestOf(template.points, frame), hands: handsAt(made.setUp!) },
-        past: pastCutter(made.setUp!),
-      };
-      if (held.by === "pins") {
-        const { pins, screws, screw, wanted, marks } = held;
-        const pressed = held.clamps ? clamps : [];
-        return store.answer(pinnedHolding, {
-          ...{ ...usual, base: work.base, inside, pins, screws, screw, wanted, marks, clamps: pressed },
-        }).value;
-      }
-      const length = Math.hypot(to.x - from.x, to.y - from.y);
-      const { back, jointPins } = held;
-      return store.answer(holding, { ...usual, frame, length, clamps, back, jointPins }).value;
-    },
+    holding: () =>
+      made.edge?.kind === "ok" ? placedHolding(work, base, made.setUp!, made.edge, spec, store) : null,
     kept: () => (made.holding === null ? [] : keptOf(made.holding, pastCutter(made.setUp!))),
     sheet: () => {
       if (made.edge?.kind !== "ok") return null;
@@ -109,34 +66,17 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
       if (made.edge?.kind !== "ok") return null;
       const { edge, template, places } = made.edge;
       const { cutter, guide } = made.setUp!;
-      const again = work.again === null ? null : edgeOf(work.again, made.setUp!);
-      const second = again?.kind === "ok" ? again.places : [];
+      const second = work.again === null ? null : edgeOf(work.again);
+      const left = second?.kind === "ok" ? second.places : [];
       return store.answer(virtualCut, {
         ...{ edge, template, guide: guide.diameter, cutter: cutter.diameter, joined },
         cut: [
           ...reachedStretches(run.path, places),
-          ...(work.again === null ? [] : reachedStretches(work.again.path, second)),
+          ...(work.again === null ? [] : reachedStretches(work.again.path, left)),
         ],
         kept: made.kept.map(({ id, path, margin }) => ({ id, path, margin })),
       }).value;
     },
   });
   return made;
-}
-
-/** How far a hand-held router's base reaches past its cutter, mm; 0 on other machines. */
-function pastCutter({ machine, cutter }: SetUp): number {
-  if (machine.kind !== "router" || machine.mount !== "hand") return 0;
-  return Math.max(0, ((machine.base ?? 0) - cutter.diameter) / 2);
-}
-
-/** A place inside a run's bow: the middle of its points. */
-function middleOf(points: readonly Point[]): Point {
-  const sum = points.reduce((all, { x, y }) => ({ x: all.x + x, y: all.y + y }), { x: 0, y: 0 });
-  return { x: sum.x / points.length, y: sum.y / points.length };
-}
-
-/** How far some places reach away from the line that a base begins at. */
-function highestOf(points: readonly Point[], { origin, away }: ReturnType<typeof baseFrame>): number {
-  return Math.max(...points.map(({ x, y }) => (x - origin.x) * away.x + (y - origin.y) * away.y));
 }

@@ -20,7 +20,7 @@ export type NeckHoldsInput = {
 export const neckScrews = { diameter: 5, into: 10, over: 4 } as const;
 
 /** How far beside a pin in the waste a screw stands, and beside the centreline elsewhere, mm; how far from its best place along the neck it may stand. */
-const beside = { pin: [12, 10, 14], line: [0, 7, -7, 9, -9] } as const;
+const beside = { pin: [12, 10, 14], line: [0, 7, -7, 9, -9, 13, -13, 16, -16] } as const;
 const within = 60;
 
 /**

@@ -4,7 +4,7 @@ import type { Point } from "../../geometry/point.ts";
 import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
-import { baseFrame } from "./base-frame.ts";
+import { baseFrame, inBase, onBase } from "./base-frame.ts";
 import { handholds, hangAt } from "./handholds.ts";
 import { type FixtureHole, type Holding, sweptMargin } from "./holding.ts";
 import { holdingSizes } from "./holding-sizes.ts";
@@ -46,14 +46,15 @@ export const pinnedHolding = step("fixture.pinned", 1, (given: PinnedInput): Hol
         Math.hypot(at.x - place.x, at.y - place.y) >= (diameter + screw.diameter) / 2 + between,
     );
   const screws = given.screws.flatMap((places) => places.find(isClear) ?? []);
-  const clamps = placeClamps(
-    {
-      ...{ frame, length: Math.hypot(base.to.x - base.from.x, base.to.y - base.from.y) },
-      ...{ led, clamps: given.clamps, past },
-    },
-    0,
-    Math.max(0, wanted - screws.length),
+  const more = Math.max(0, wanted - screws.length);
+  const whole = Math.hypot(base.to.x - base.from.x, base.to.y - base.from.y);
+  const [from, length] = clampedPart(
+    screws.map((at) => inBase(frame, at).s),
+    whole,
+    more,
   );
+  const there = { ...frame, origin: onBase(frame, from, 0) };
+  const clamps = placeClamps({ frame: there, length, led, clamps: given.clamps, past }, 0, more);
   const grips = hands === null ? [] : handholds(frame, led, hands);
   const hang = hangAt(frame, led, reach);
   return {
@@ -66,3 +67,14 @@ export const pinnedHolding = step("fixture.pinned", 1, (given: PinnedInput): Hol
     ],
   };
 });
+
+/** How far to either side of its best place a clamp may stand, mm. */
+const aside = 40;
+
+/** The part of the line that clamps stand along: all of it, or what evenly divides the length between the outermost screws; where it begins and how long it is, mm. */
+function clampedPart(screws: readonly number[], whole: number, count: number): readonly [number, number] {
+  if (screws.length < 2 || count === 0) return [0, whole];
+  const [low, high] = [Math.min(...screws), Math.max(...screws)];
+  const step = (high - low) / (count + 1);
+  return [low + step - aside, high - low - 2 * step + 2 * aside];
+}

@@ -1,11 +1,14 @@
 import { basename } from "node:path";
 import { describe, expect, it } from "vitest";
 import { extentsOf } from "../../../src/geometry/measure.ts";
+import { segmentsOf } from "../../../src/geometry/segment.ts";
 import { fixtureNames } from "../../../src/order/fixture-names.ts";
 import { loadOrder } from "../../../src/pack/load.ts";
 import { memoryStore } from "../../../src/step/store.ts";
 import type { Fixture } from "../../../src/workshop/guided/fixture.ts";
 import { modelOf } from "../../../src/workshop/model.ts";
+import { greatestAlong } from "../../../src/workshop/virtual-cut/along.ts";
+import { aheadOf } from "../../../src/workshop/virtual-cut/nearest.ts";
 import { orderFiles } from "../../samples.ts";
 import { leastTo, middlesOn } from "./swept.ts";
 
@@ -37,6 +40,17 @@ describe.each(samples)("the fixtures of $name", ({ model }) => {
       expect(cut.deviation, file).toBeLessThan(0.01);
       expect(cut.joint, file).toBeLessThan(1e-6);
     }
+  });
+
+  it("take off the neck no more than the saw leaves", () => {
+    const { plan } = model.sawing.cuts;
+    const neck = fixtures.find(({ part }) => part === "neck")!;
+    if (plan.kind !== "ok") throw new Error(plan.kind);
+    const { distance } = aheadOf(segmentsOf(plan.kept));
+    const most = greatestAlong(segmentsOf(neck.run.path), distance).value;
+    const least = 0 - greatestAlong(segmentsOf(neck.run.path), (place) => 0 - distance(place)).value;
+    expect(most).toBeCloseTo(neck.allowance, 2);
+    expect(least).toBeCloseTo(neck.allowance, 2);
   });
 
   it("have no clamp, pin, screw or handhold in the cutter's circle, by points alone", () => {

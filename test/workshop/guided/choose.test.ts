@@ -90,7 +90,7 @@ describe("every outcome is named, with the number that would have to change", ()
       shop,
       "name collar-102 or collar-100",
     ],
-    ["cutter.short", { ...neck, thickness: 130 }, shop, "take one that cuts 133 mm, or saw to 77 mm first"],
+    ["cutter.short", { ...neck, thickness: 130 }, shop, "take one that cuts 133 mm, or saw to 117 mm first"],
     [
       "cutter.large",
       { ...neck, hollow: 20 },
