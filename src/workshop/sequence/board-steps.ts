@@ -47,7 +47,7 @@ export function boardSteps(model: Model): WorkStep[] {
             ...{ ...own, id: `${part}.inlays`, at: "laser or CNC" as const, datum: "underside" },
             what: "Cut the inlays' recesses while the face is flat; cut the inlays; try them dry",
             ...{ square: `${faces}, sides`, thickness, measure: "depth of each recess" },
-            files: ["inlays", part, "inlay-*"],
+            files: ["inlays", part, "inlays-inside"],
             needs: [{ from: stepOf(part, "end"), what: "the board to its outline" }],
           },
         ]

@@ -50,7 +50,7 @@ export function bodySteps(model: Model): WorkStep[] {
     {
       ...{ ...own, id: "body.recesses", at: "router", datum: "back", square: faces, thickness },
       what: "Sink what lies in the body: recesses and covers' ledges, wires' bores, mounts",
-      ...{ measure: "depth of each recess", files: ["body-back", "body-recess-*"] },
+      ...{ measure: "depth of each recess", files: ["body-back", "body-front-inside", "body-back-inside"] },
       needs: [{ from: "body.room", what: "the body with its room for the core" }],
     },
     {

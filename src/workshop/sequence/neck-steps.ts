@@ -122,7 +122,7 @@ function coreSteps({ spec, instrument }: Model): WorkStep[] {
       ...{ ...own, id: "neck.recesses", at: "router", datum: "core's front", thickness: depth },
       what: "Sink what lies in the core: recesses and covers' ledges from the back, wires' bores, the bridge's mount, the tailpiece's posts",
       ...{ square: sunk ? "core's front, back, sides" : "core's front", measure: "depth of each recess" },
-      files: ["neck-back", "bridge-place", "neck-recess-*"],
+      files: ["neck-back", "bridge-place", "neck-front-inside", "neck-back-inside"],
       needs: [spec.wings === null ? front : { from: "neck.joints", what: "the core, its joints true" }],
     },
   ];

@@ -58,7 +58,10 @@ function oneWing(model: Model, side: Side): WorkStep[] {
     {
       ...{ ...own, id: `${part}.recesses`, at: "router", datum: "joint face", square: faces, thickness },
       what: `Sink what lies in the ${side} wing: recesses and covers' ledges, wires' bores, mounts`,
-      ...{ measure: "depth of each recess", files: [`${part}-back`, `${part}-recess-*`] },
+      ...{
+        measure: "depth of each recess",
+        files: [`${part}-back`, `${part}-front-inside`, `${part}-back-inside`],
+      },
       needs: [{ from: outlineDone(model, part), what: "the wing to its outline" }],
     },
     {
