@@ -14,7 +14,7 @@ export function blankDimensions({ wings, body, recesses }: Spec): Dimension[] {
     ...(wings === null ? [] : sides.flatMap((side) => ofBlank(`wing-${side}`, `wing.${side}`))),
     ...(body === null ? [] : ofBlank("body", "body")),
     ...ofBlank("tailpiece", "tailpiece"),
-    ...covers.flatMap((id) => ofBlank(`cover-${id}`, `cover.${id}`)),
+    ...covers.flatMap((id) => ofBlank(`cover-${id}`, `cover.${id}`, "cover")),
     {
       ...{
         id: "cut-list.yield",
@@ -30,9 +30,9 @@ export function blankDimensions({ wings, body, recesses }: Spec): Dimension[] {
   ];
 }
 
-function ofBlank(part: string, name: string): Dimension[] {
+function ofBlank(blank: string, name: string, part = blank): Dimension[] {
   const own = ({ blanks: { sawn, small } }: Model): Blank =>
-    [...sawn, ...small].find((one) => one.part === part)!.blank;
+    [...sawn, ...small].find((one) => one.part === blank)!.blank;
   const sizes = { length: "length along the grain", width: "width", thickness: "thickness before planing" };
   return (["length", "width", "thickness"] as const).map((size) =>
     length(part, `${name}.blank.${size}`, `Blank: ${sizes[size]}`, (model) => own(model)[size]),

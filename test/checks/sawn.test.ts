@@ -24,9 +24,6 @@ const withSaw = (spec: Spec, change: Partial<Bandsaw>): Spec =>
   inShop(spec, {
     machines: spec.shop.machines.map((one) => (one.kind === "bandsaw" ? { ...one, ...change } : one)),
   });
-const withBoards = (spec: Spec, keep: (board: Shop["stock"]["boards"][number]) => boolean): Spec =>
-  inShop(spec, { stock: { ...spec.shop.stock, boards: spec.shop.stock.boards.filter(keep) } });
-
 /** The model of a spec in which one part's sawing is other than it was. */
 function spoilt(spec: Spec, file: string, change: (sawing: PartSawing) => Partial<PartSawing>): Model {
   const model = modelOf(spec, memoryStore());
@@ -100,27 +97,6 @@ describe("the checks of saw drawings", () => {
       "refuse",
       /less wood than wanted/,
     ],
-    [
-      "no board thick enough",
-      withBoards(five, ({ wood, thickness }) => wood !== "yellow-poplar" || thickness < 20),
-      `blank.stock.${wing}`,
-      "refuse",
-      /no board of yellow-poplar/,
-    ],
-    [
-      "a wing thicker than its board",
-      withBoards(forced(five, { "wing.treble.thickness": 39 }), () => true),
-      `blank.stock.${wing}`,
-      "refuse",
-      /misses 1 mm of thickness/,
-    ],
-    [
-      "no board for bridge and nut",
-      withBoards(five, ({ wood }) => wood !== "african-ebony"),
-      "blank.stock.small",
-      "attend",
-      /nut of african-ebony.*tailpiece/,
-    ],
   ])("find a planted fault: %s", (_, spec, id, status, why) => {
     expect(found(five, id).status, "as it was").toBe("pass");
     expect(found(spec, id)).toMatchObject({ status, why: expect.stringMatching(why) });
@@ -131,37 +107,6 @@ describe("the checks of saw drawings", () => {
     expect(found(sawless, `saw.height.${wing}`)).toMatchObject({ status: "attend", limit: 0 });
     expect(found(thrift, "saw.line.body-saw").holds).toEqual(["body-saw"]);
     expect(found(thrift, "blank.stock.body-saw").holds).toEqual(["body-saw"]);
-  });
-
-  it("find a body wider than any board, and none joined from as many pieces as it may be", () => {
-    const narrow = (width: number) =>
-      inShop(thrift, {
-        stock: {
-          ...thrift.shop.stock,
-          boards: thrift.shop.stock.boards.map((one) => ({ ...one, width: Math.min(one.width, width) })),
-        },
-      });
-    expect(found(narrow(90), "blank.stock.body-saw")).toMatchObject({
-      ...{ status: "pass", why: expect.stringContaining("joined edge to edge from 2 pieces") },
-    });
-    expect(found(narrow(40), "blank.stock.body-saw").status).toBe("refuse");
-  });
-
-  it("count boards of which one is not enough", () => {
-    expect(found(five, "cut-list.boards").status).toBe("pass");
-    const short = inShop(five, {
-      stock: {
-        ...five.shop.stock,
-        boards: five.shop.stock.boards.map((one) =>
-          one.id === "poplar-28" ? { ...one, length: 310, width: 100 } : one,
-        ),
-      },
-    });
-    expect(found(short, "cut-list.boards")).toMatchObject({
-      status: "attend",
-      found: 1,
-      why: expect.stringContaining("poplar-28"),
-    });
   });
 });
 
@@ -272,20 +217,5 @@ describe("saboteurs at the saw, each found by the check that is there for it", (
     expect(found(only(3.2), `saw.tight.${wing}`)).toMatchObject({ status: "pass", limit: 4.8 });
     const wide = found(only(12.7), `saw.tight.${wing}`);
     expect(wide).toMatchObject({ status: "attend", limit: 64, why: expect.stringContaining("relief cuts") });
-  });
-});
-
-describe("the dust of what is worked", () => {
-  it("is told of every wood by its name, and of carbon where rods are cut, with the limit", () => {
-    expect(found(five, "dust.wood")).toMatchObject({
-      ...{ status: "attend", stake: "injury", found: 4, source: expect.stringContaining("NIOSH 1 mg/m3") },
-      why: expect.stringMatching(/african-ebony, black-walnut, hard-maple, yellow-poplar.*1 mg\/m3/),
-    });
-    const cherry: Spec = { ...five, partWoods: { ...five.partWoods, wings: "black-cherry" } };
-    expect(found(cherry, "dust.wood").why).toContain("black-cherry");
-    expect(found(five, "dust.carbon")).toMatchObject({ status: "pass", found: 0 });
-    expect(found(forced(five, { "rod.count": 2 }), "dust.carbon")).toMatchObject({
-      ...{ status: "attend", stake: "injury", found: 2, why: expect.stringContaining("1 mg/m3") },
-    });
   });
 });

@@ -193,7 +193,9 @@ describe("a wing's joint at the saw", () => {
         .value.notes.map(({ text }) => text)
         .join("\n");
       expect(notes).toMatch(
-        new RegExp(`CUT THE JOINT: TABLE TILTED [\\d.]+ DEG, ${down.toUpperCase()} ON THE TABLE`),
+        new RegExp(
+          `CUT THE JOINT: TABLE TILTED [\\d.]+ DEG, FALLING AWAY FROM THE COLUMN \\(COLUMN ON THE LEFT\\), ${down.toUpperCase()} ON THE TABLE`,
+        ),
       );
       expect(/CARRY IT THERE BY THE PINS/.test(notes)).toBe(up === "back");
     }

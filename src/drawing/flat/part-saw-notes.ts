@@ -50,10 +50,11 @@ function cutText(
     cut.cut
   ];
   const again = before !== undefined && before.tilt !== 0 ? "SQUARE AGAIN" : "SQUARE TO THE BLADE";
+  const falls = tilt < 0 ? "TOWARD THE COLUMN" : "AWAY FROM THE COLUMN";
   const table =
     tilt === 0
       ? `TABLE ${again}`
-      : `TABLE TILTED ${Math.abs(tilt).toFixed(2)} DEG${tilt < 0 ? " THE OTHER WAY" : ""}`;
+      : `TABLE TILTED ${Math.abs(tilt).toFixed(2)} DEG, FALLING ${falls} (COLUMN ON THE LEFT)`;
   const first = `CUT THE ${what}: ${table}, ${onTable.toUpperCase()} ON THE TABLE, ${up.toUpperCase()} UP; WORK ${mmText(work)} HIGH, UPPER GUIDE AT ${mmText(guide)} AT MOST (S)`;
   if (cut.cut !== "joint") return [first];
   return [first, ...jointText(cut, mitre, allowance)];

@@ -2,7 +2,7 @@ import { bandsawDistances } from "../cautions/bandsaw.ts";
 
 /**
  * One cut of a part at the bandsaw: which face lies on the table, which is up, what is still flat of the one on the table, how far the table is tilted
- * (degrees, as the machine counts), on which side a fence stands, which end goes first where the cut is tilted, how high the work is
+ * (degrees, positive where it falls away from the column, which stands left of the blade), on which side a fence stands, which end goes first where the cut is tilted, how high the work is
  * under the guide and how high at most the guide stands, mm, and what of an earlier cut is taped back on before it.
  */
 export type PartTableCut = {
