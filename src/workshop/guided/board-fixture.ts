@@ -59,7 +59,10 @@ function boardWork(spec: Spec, { board, boardBlank, taper }: Instrument, edge: L
   };
   return {
     ...{ file, part: "fingerboard", kind: "router", up: "front" },
-    ...{ outline: front, uses, again, joined: [], held },
+    ...{ outline: front, uses, again, held },
+    joined: cutRuns(front, longEdgeUses(front, edge === "low" ? "high" : "low", between, null)).map(
+      ({ path }) => path,
+    ),
     ...{ thickness: boardBlank.thickness, allowance: dimensionOf(spec, "saw.allowance") },
     base: { from: { x: place.minX, y }, to: { x: place.maxX, y } },
     waste: wasteBeyond(run, place),

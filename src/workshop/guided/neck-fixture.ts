@@ -50,7 +50,9 @@ function neckWork(spec: Spec, made: Instrument, edge: LongEdge): GuidedWork {
     ...{ outline: front.path, uses: front.uses, again: back.run },
     ...{ thickness: made.neckBlank.thickness, allowance: of("saw.allowance") },
     base: { from: { x: place.minX, y }, to: { x: place.maxX, y } },
-    joined: [],
+    joined: cutRuns(front.path, longEdgeUses(front.path, edge === "low" ? "high" : "low", between, null)).map(
+      ({ path }) => path,
+    ),
     waste: wasteBeyond(front.run.path.points, place),
     held: heldBy(spec, made, edge, blankMark(front.run.path.points, place, y)),
   };
