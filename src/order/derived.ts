@@ -1,3 +1,4 @@
+import { allFixtures } from "./fixture-names.ts";
 import { restsDerived } from "./rests-derived.ts";
 import { type Side, sides } from "./side.ts";
 
@@ -148,12 +149,12 @@ export const derived: readonly Derived[] = [
     from: ["body.drop", "core.slope", "bridge.spread"],
   },
   {
-    form: /^fixture\.wing-(bass|treble)-router\.offset$/,
+    form: ofFixture("fixture", "\\.offset"),
     from: ["the shop's cutters and guides", "the order's fixtures"],
   },
   {
-    form: /^virtual-cut\.wing-(bass|treble)-router$/,
-    from: ["the shop's machines, cutters and guides", "the wing's outline"],
+    form: ofFixture("virtual-cut", ""),
+    from: ["the shop's machines, cutters and guides", "the part's outline"],
   },
   { form: /^body\.end$/, from: ["body.start", "body.length"] },
   { form: /^body\.width$/, from: ["body.lower.width", "body.upper.width"] },
@@ -235,4 +236,9 @@ function ofWing(side: Side): Derived[] {
       from: ["the pin's place in the design", ...own("pin", "pin.depth", "cant")],
     },
   ];
+}
+
+/** The names of a dimension that every fixture has. */
+function ofFixture(before: string, after: string): RegExp {
+  return new RegExp(`^${before}\\.(${allFixtures.map(({ file }) => file).join("|")})${after}$`);
 }

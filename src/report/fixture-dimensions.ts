@@ -1,5 +1,4 @@
-import { wingFixtures } from "../order/fixture-names.ts";
-import { type Side, sides } from "../order/side.ts";
+import { allFixtures, type FixtureName } from "../order/fixture-names.ts";
 import type { Spec } from "../order/spec.ts";
 import type { Fixture } from "../workshop/guided/fixture.ts";
 import { fixtureNamed } from "../workshop/guided/fixtures.ts";
@@ -11,13 +10,11 @@ import { type Dimension, length } from "./dimension.ts";
 const cutTolerance = 0.005;
 
 /** What is worked out of the fixtures; nothing where a build has none. */
-export function fixtureDimensions({ wings }: Spec): Dimension[] {
-  return wings === null ? [] : sides.flatMap(ofWing);
+export function fixtureDimensions({ build }: Spec): Dimension[] {
+  return allFixtures.filter(({ applies }) => applies(build)).flatMap(ofFixture);
 }
 
-function ofWing(side: Side): Dimension[] {
-  const file = wingFixtures[side];
-  const part = `wing-${side}`;
+function ofFixture({ file, part }: FixtureName): Dimension[] {
   const of = (model: Model) => fixtureNamed(model.fixtures(), file);
   const named = (id: string, label: string, worked: (fixture: Fixture) => number) =>
     length(part, id, `${label} (fixture ${file})`, (model) => worked(of(model)));

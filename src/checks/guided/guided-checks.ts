@@ -1,4 +1,4 @@
-import { wingFixtures } from "../../order/fixture-names.ts";
+import { allFixtures } from "../../order/fixture-names.ts";
 import type { Check } from "../check.ts";
 import { cutterFeed, cutterLarge, cutterShort, guideLarge } from "./cutter.ts";
 import { feedClimb } from "./feed-climb.ts";
@@ -21,6 +21,6 @@ export const fixtureRules: readonly FixtureRule[] = [
 ];
 
 /** Every rule for every fixture. */
-export const guidedChecks: readonly Check[] = Object.values(wingFixtures).flatMap((file) =>
-  fixtureRules.map((rule) => fixtureCheck(rule, file, ({ wings }) => wings !== null)),
+export const guidedChecks: readonly Check[] = allFixtures.flatMap(({ file, applies }) =>
+  fixtureRules.map((rule) => fixtureCheck(rule, file, ({ build }) => applies(build))),
 );

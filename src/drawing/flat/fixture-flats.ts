@@ -1,5 +1,4 @@
-import { wingFixtures } from "../../order/fixture-names.ts";
-import { sides } from "../../order/side.ts";
+import { allFixtures } from "../../order/fixture-names.ts";
 import { routerCautions } from "../../workshop/cautions/router.ts";
 import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { fixtureNamed } from "../../workshop/guided/fixtures.ts";
@@ -7,13 +6,11 @@ import { type FixtureFlatInput, fixtureFlat } from "./fixture.ts";
 import type { FlatFile } from "./flat-file.ts";
 
 /** The fixtures that parts are cut against, each as it lies before whoever cuts. */
-export const fixtureFlats: readonly FlatFile[] = sides.map((side) => ({
-  ...{ name: wingFixtures[side], folder: "fixtures", part: `wing-${side}`, seenFrom: "front" },
-  seenAsCut: (model) => fixtureNamed(model.fixtures(), wingFixtures[side]).up,
-  applies: ({ wings }) => wings !== null,
-  what: `router fixture of the ${side} wing: template, guided edge, what holds the work, direction of the cut`,
-  of: (model, store) =>
-    store.answer(fixtureFlat, drawnFrom(fixtureNamed(model.fixtures(), wingFixtures[side]))),
+export const fixtureFlats: readonly FlatFile[] = allFixtures.map(({ file, part, what, applies }) => ({
+  ...{ name: file, folder: "fixtures", part, seenFrom: "front", what },
+  seenAsCut: (model) => fixtureNamed(model.fixtures(), file).up,
+  applies: ({ build }) => applies(build),
+  of: (model, store) => store.answer(fixtureFlat, drawnFrom(fixtureNamed(model.fixtures(), file))),
 }));
 
 function drawnFrom(fixture: Fixture): FixtureFlatInput {

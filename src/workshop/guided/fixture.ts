@@ -34,6 +34,8 @@ export type Fixture = {
   readonly run: CutRun;
   readonly thickness: number;
   readonly allowance: number;
+  /** The wood beyond the run's ends that is cut with it, mm. */
+  readonly waste: number;
   readonly chosen: Chosen;
   readonly setUp: SetUp | null;
   readonly edge: GuidedEdge | null;

@@ -1,14 +1,19 @@
 import type { Instrument } from "../../instrument/instrument.ts";
-import { sides } from "../../order/side.ts";
+import { fixtureNames } from "../../order/fixture-names.ts";
 import type { Spec } from "../../order/spec.ts";
 import type { Store } from "../../step/store.ts";
 import type { Fixture } from "./fixture.ts";
 import { wingFixture } from "./wing-fixture.ts";
 
+/** What makes each fixture, by its file's name; asked only where the spec has it. */
+const makers: { readonly [file: string]: (spec: Spec, made: Instrument, store: Store) => Fixture } = {
+  "wing-bass-router": (spec, { wings }, store) => wingFixture("bass", spec, wings!.bass, store),
+  "wing-treble-router": (spec, { wings }, store) => wingFixture("treble", spec, wings!.treble, store),
+};
+
 /** The fixtures of a spec's parts, in the order in which a pack lists them; each is worked out when it is asked for. */
 export function fixturesOf(spec: Spec, made: Instrument, store: Store): readonly Fixture[] {
-  const { wings } = made;
-  return wings === null ? [] : sides.map((side) => wingFixture(side, spec, wings[side], store));
+  return fixtureNames(spec.build).map((file) => makers[file]!(spec, made, store));
 }
 
 /** One of some fixtures by its file's name. Throws where there is none: ask what the design has. */
