@@ -3,14 +3,17 @@ import type { Fixture, Kept } from "../../workshop/guided/fixture.ts";
 import type { KeptGap } from "../../workshop/virtual-cut/virtual-cut.ts";
 import { type FixtureRule, type Usual, untried } from "./fixture-check.ts";
 
+/** What the virtual cut of something is told of. */
+type Tried = Pick<Fixture, "cut" | "kept">;
+
 /** The gaps of one kind of thing that the cutter must not come near, by the virtual cut; nothing where it could not be tried. */
-function gapsOf({ cut, kept }: Fixture, what: Kept["what"]): readonly KeptGap[] | undefined {
+function gapsOf({ cut, kept }: Tried, what: Kept["what"]): readonly KeptGap[] | undefined {
   if (cut?.kind !== "ok") return undefined;
   const ids = kept.filter((one) => one.what === what).map(({ id }) => id);
   return cut.kept.filter(({ id }) => ids.includes(id));
 }
 
-function clear(name: string, what: readonly Kept["what"][], usual: Usual): FixtureRule {
+function clear(name: string, what: readonly Kept["what"][], usual: Usual): FixtureRule<Tried> {
   return {
     name,
     of: (fixture) => {
@@ -49,7 +52,7 @@ export const metal = clear("metal", ["pin"], {
 });
 
 /** Whether hands are far enough from the cutter along the whole path. Found: the least distance of a handhold, mm. */
-export const handNear: FixtureRule = {
+export const handNear: FixtureRule<Tried & Pick<Fixture, "setUp">> = {
   name: "hand.near",
   of: (fixture) => {
     const usual = {
@@ -85,7 +88,9 @@ export const handNear: FixtureRule = {
 };
 
 /** Whether there are as many clamps as the length asks for. Found: how many there are. */
-export const holdNone: FixtureRule = {
+export const holdNone: FixtureRule<{
+  readonly holding: { readonly clamps: readonly unknown[]; readonly wanted: number } | null;
+}> = {
   name: "hold.none",
   of: ({ holding }) => {
     const usual = {
