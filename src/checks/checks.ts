@@ -13,6 +13,7 @@ import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { guidedChecks } from "./guided/guided-checks.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
+import { insideChecks } from "./inside/inside-checks.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
@@ -77,6 +78,7 @@ export const checks: readonly Check[] = [
   printedJigs,
   ...[restChinClear, restChinGrip, restWall, endpinWall],
   ...guidedChecks,
+  ...insideChecks,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

@@ -3,13 +3,14 @@ import { directionOn } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Bends } from "../guided/bends.ts";
+import { leastPlay, plungeIn } from "./plunge.ts";
 import { reliefFeet, reliefOffset } from "./relief-feet.ts";
 
 /** Turns under this are drawing noise and no corner, radians. */
 const straight = 1e-3;
 
 /**
- * How tightly the wood round some recesses bends: the least radius of what is hollow for the cutter, 0 at a corner, and how far a guided edge may lie inside
+ * How tightly the wood round some recesses bends: the least radius of what is hollow for the cutter, 0 at a corner, or what its narrowness asks for; and how far a guided edge may lie inside
  * the wood where that bends toward the cutter: its least radius, or beside a relief what rounds it by as much as is allowed; null where there is none.
  */
 export function insideBends(recesses: readonly Path[]): Bends {
@@ -36,8 +37,10 @@ function bendsIn(recess: Path): Bends {
     if (turn > straight) hollow.push(0);
     if (turn < -straight) outward.push(feet.some((foot) => isSame(foot, piece.to)) ? reliefOffset : 0);
   }
+  // A cutter as wide as a slot would climb along one of its sides, and its guide would have nowhere to stand free.
+  const wide = Math.max(0, plungeIn(recess, leastPlay).room);
   return {
-    hollow: hollow.length === 0 ? null : Math.min(...hollow),
+    hollow: Math.min(wide, ...hollow),
     outward: outward.length === 0 ? null : Math.min(...outward),
   };
 }

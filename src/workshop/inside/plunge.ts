@@ -6,6 +6,9 @@ import type { Point } from "../../geometry/point.ts";
 /** Where a bit goes into the wood, and how far the guide then stands off the opening's edge, mm; negative where it has no room. */
 export type Plunge = { readonly at: Point; readonly room: number };
 
+/** How far a guide stands off its opening's edge at least where the bit goes in, mm (G: default, confirm). */
+export const leastPlay = 0.5;
+
 /** How many places are looked at along and across, and how often closer round the best of them. */
 const looks = { across: 24, closer: 12 } as const;
 
