@@ -8,6 +8,7 @@ import { fingerboardFlat } from "./fingerboard.ts";
 import { fixtureFlats } from "./fixture-flats.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
+import { insideFlats } from "./inside-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
 import { coverFlats, recessFlats } from "./recess-flats.ts";
@@ -83,6 +84,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...wingFlats,
   ...bodyFlats,
   ...fixtureFlats,
+  ...insideFlats,
   ...recessFlats,
 ];
 

@@ -17,17 +17,31 @@ const hands: { readonly [moves in "work" | "tool"]: Caution } = {
   },
 };
 
+/** Where a cut begins: on the run-in of an open edge, or inside an opening, by a tool that is lowered or by work that is set over a standing bit. */
+const starts: { readonly [kind in "run-in" | "plunge" | "bored"]: Caution } = {
+  "run-in": {
+    signal: "WARNING",
+    text: "START ON THE RUN-IN, GUIDE ON THE TEMPLATE BEFORE THE CUTTER MEETS WOOD, NEVER AT A CORNER",
+    source: "S: PUBLISHED SHAPER AND ROUTER GUIDANCE",
+  },
+  plunge: {
+    signal: "WARNING",
+    text: "PLUNGE AT THE MARK, IN WASTE AND CLEAR OF THE EDGE, WITH A BIT THAT CUTS AT ITS END; LIFT IT OUT AND LET IT STOP BEFORE THE ROUTER IS MOVED AWAY",
+    source: "S: PUBLISHED ROUTER GUIDANCE; THE MACHINE'S MANUAL",
+  },
+  bored: {
+    signal: "WARNING",
+    text: "BORE A HOLE WIDER THAN THE BIT AT THE MARK AND SET THE WORK OVER THE BIT WHILE THE MACHINE STANDS; NEVER LOWER WORK ONTO A TURNING BIT, NEVER LIFT IT OFF ONE",
+    source: "G: DEFAULT, CONFIRM; THE MACHINE'S MANUAL",
+  },
+};
+
 /** What every cut along a template asks of whoever makes it, on a shaper or a router. Sources are cited, not quoted. */
 const guidedCautions: readonly Caution[] = [
   {
     signal: "DANGER",
     text: "NEVER CLIMB: FEED ONLY AS THE ARROWS SHOW, AGAINST THE ROTATION, AND NEVER BACK OUT OF A CUT",
     source: "S: 29 CFR 1910.213, HSE WIS18; THE MACHINE'S MANUAL COMES FIRST",
-  },
-  {
-    signal: "WARNING",
-    text: "START ON THE RUN-IN, GUIDE ON THE TEMPLATE BEFORE THE CUTTER MEETS WOOD, NEVER AT A CORNER",
-    source: "S: PUBLISHED SHAPER AND ROUTER GUIDANCE",
   },
   {
     signal: "WARNING",
@@ -51,11 +65,15 @@ const guidedCautions: readonly Caution[] = [
   },
 ];
 
-/** The cautions of a router and its templates, for every sheet made for one, by what moves; the gravest first. */
-export function routerCautions(moves: "work" | "tool"): readonly Caution[] {
+/** The cautions of a router and its templates, for every sheet made for one, by what moves and whether an opening is cut; the gravest first. */
+export function routerCautions(
+  moves: "work" | "tool",
+  edge: "outside" | "opening" = "outside",
+): readonly Caution[] {
   return [
     ...guidedCautions.slice(0, 1),
     hands[moves],
+    starts[edge === "outside" ? "run-in" : moves === "tool" ? "plunge" : "bored"],
     ...guidedCautions.slice(1, -1),
     {
       signal: "WARNING",

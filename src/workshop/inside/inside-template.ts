@@ -1,3 +1,4 @@
+import { extentsOf } from "../../geometry/measure.ts";
 import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import type { Instrument } from "../../instrument/instrument.ts";
 import type { InsideName } from "../../order/inside-names.ts";
@@ -15,7 +16,7 @@ import { virtualCut } from "../virtual-cut/virtual-cut.ts";
 import { guidedOpening } from "./guided-opening.ts";
 import type { Inside, Opening } from "./inside.ts";
 import { insideBends } from "./inside-bends.ts";
-import { openingsOf, seenOpening, type ToRout } from "./openings-of.ts";
+import { openingsOf, outlineUnder, seenOpening, type ToRout } from "./openings-of.ts";
 import { keptOnPlate } from "./plate-kept.ts";
 import { plateLayout } from "./plate-layout.ts";
 import { platesFor } from "./plates.ts";
@@ -28,6 +29,8 @@ export function insideTemplate(name: InsideName, spec: Spec, made: Instrument, s
   const inside: Inside = lazy<Inside>({
     ...{ file: () => file, part: () => name.part, face: () => face },
     up: () => (fromBelow(inside.setUp) ? (face === "front" ? "back" : "front") : face),
+    under: () =>
+      seenOpening(outlineUnder(name, spec, made), (inside.up === "back") !== (spec.hand === "left")),
     packing: () =>
       name.part === "fingerboard"
         ? Math.max(...madeInlays(made).map(({ floor, thickness }) => floor + thickness))
@@ -47,7 +50,9 @@ export function insideTemplate(name: InsideName, spec: Spec, made: Instrument, s
       if (edges === null) return null;
       const setUp = inside.setUp!;
       const held = setUp.machine.moves === "work";
-      return store.answer(plateLayout, { edges, past: pastEdge(setUp), held, clamps }).value;
+      const { minY, maxY } = extentsOf([inside.under])!;
+      const work = { low: minY, high: maxY };
+      return store.answer(plateLayout, { edges, work, past: pastEdge(setUp), held, clamps }).value;
     },
     kept: () => (inside.layout === null ? [] : keptOnPlate(inside.layout, pastCutter(inside.setUp!))),
     sheet: () => {

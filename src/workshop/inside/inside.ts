@@ -27,6 +27,8 @@ export type Opening = {
  */
 export type Inside = InsideName & {
   readonly up: FaceUp;
+  /** The outline of the part that it lies on. */
+  readonly under: Path;
   /** How thick a packing of its own height has to be under a template on an arched board, from the face that the board is glued by, mm; null on flat faces. */
   readonly packing: number | null;
   readonly chosen: Chosen;

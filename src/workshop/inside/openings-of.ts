@@ -2,7 +2,9 @@ import { mirrored } from "../../geometry/mirror.ts";
 import type { Path } from "../../geometry/path.ts";
 import { madeInlays } from "../../instrument/fingerboard/inlays.ts";
 import type { Instrument } from "../../instrument/instrument.ts";
+import { groundOf } from "../../instrument/recess/grounds.ts";
 import type { InsideName } from "../../order/inside-names.ts";
+import type { Spec } from "../../order/spec.ts";
 
 /** Something to rout into a face: its name, its finished outline in its part's own axes seen from the front, and its depth from the face; mm. */
 export type ToRout = { readonly id: string; readonly path: Path; readonly depth: number };
@@ -20,6 +22,13 @@ export function openingsOf({ part, face }: InsideName, made: Instrument): readon
       from === face && bore === null && depth !== "through" ? [{ id, path, depth }] : [],
     )
     .sort((a, b) => a.depth - b.depth || (a.id < b.id ? -1 : 1));
+}
+
+/** The outline of the part that a template lies on, in the part's own axes; of a neck that of its core. */
+export function outlineUnder({ part }: InsideName, spec: Spec, made: Instrument): Path {
+  if (part !== "fingerboard") return groundOf(part, spec, made).outline;
+  if (made.board.kind !== "ok") throw new RangeError(`the fingerboard has no outline: ${made.board.kind}`);
+  return made.board.path;
 }
 
 /** The same seen from above as it lies, head at the left: turned over where that is the back, for a left hand, or both once. */

@@ -1,20 +1,21 @@
 import { circle } from "../../geometry/circle.ts";
-import { type Extents, extentsOf } from "../../geometry/measure.ts";
+import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
 import { rectangle } from "../../geometry/rectangle.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { handDistances } from "../guided/hand-distances.ts";
-import { type FixtureHole, holdingSizes, sweptMargin } from "../guided/holding.ts";
+import { type FixtureHole, holdingSizes } from "../guided/holding.ts";
 import type { PlacedClamp } from "../guided/place-clamps.ts";
 
 /**
- * What the plates of a face are laid out from, mm: the guided edges of all their openings, how far a router's base reaches past them, whether hands hold
+ * What the plates of a face are laid out from, mm: the guided edges of all their openings, from where to where the work reaches across, how far a router's base reaches past them, whether hands hold
  * the plate, the shop's clamps.
  */
 export type PlateLayoutInput = {
   readonly edges: readonly Path[];
+  readonly work: { readonly low: number; readonly high: number };
   readonly past: number;
   readonly held: boolean;
   readonly clamps: Shop["clamps"];
@@ -47,7 +48,7 @@ const holdDownEvery = 300;
  * hands hold it, out to handholds at their distance.
  */
 export const plateLayout = step("inside.layout", 1, (given: PlateLayoutInput): PlateLayout => {
-  const { edges, past, held, clamps } = given;
+  const { edges, work, past, held, clamps } = given;
   const box = extentsOf(edges)!;
   const { strip, hole, rim } = plateSizes;
   const grip = handDistances.usual + holdingSizes.hand + 1;
@@ -69,40 +70,65 @@ export const plateLayout = step("inside.layout", 1, (given: PlateLayoutInput): P
       return { at, diameter, what: `index pin ${diameter}` };
     }),
     ...handholds.map(({ at }) => ({ at, diameter: holdingSizes.bolt, what: "handhold" })),
-    { at: { x: minX + hole, y: maxY - hole }, diameter: holdingSizes.hang, what: "hang hole" },
+    { at: { x: minX + hole, y: middle }, diameter: holdingSizes.hang, what: "hang hole" },
   ];
+  const lines = { left: box.minX - past, right: box.maxX + past, minY, maxY };
   return {
     ...{ plate: rectangle(minX, minY, maxX, maxY), handholds, holes, wanted },
-    clamps: clampsAt(clamps, wanted, { ...box, minX: box.minX - past, maxX: box.maxX + past }),
+    clamps: clampsAt(clamps, wanted, lines, held ? null : work),
   };
 });
 
-/** Clamps at both ends, pads beyond all that the base reaches, arms square to the ends and bases farther out; those of one kind that fit best. */
-function clampsAt(clamps: Shop["clamps"], wanted: number, reached: Extents): readonly PlacedClamp[] {
+/** Where clamps' pads stand beyond, at either end of a plate, and how far the plate reaches across. */
+type Lines = {
+  readonly left: number;
+  readonly right: number;
+  readonly minY: number;
+  readonly maxY: number;
+};
+
+/**
+ * Clamps at both ends, pads beyond all that the base reaches, arms square to the ends and bases farther out, beside the work, which may go on there: diagonally
+ * across from the index pins first. With no work beside them they stand one above the other from the middle.
+ */
+function clampsAt(
+  clamps: Shop["clamps"],
+  wanted: number,
+  lines: Lines,
+  work: PlateLayoutInput["work"] | null,
+): readonly PlacedClamp[] {
   let best: readonly PlacedClamp[] = [];
   for (const clamp of clamps) {
-    const { id, base, reach, count } = clamp;
-    const width = Math.min(...base);
-    if (reach < plateSizes.strip - plateSizes.pad + room || plateSizes.pad - armHalf < sweptMargin) continue;
-    const most = Math.max(1, Math.floor((reached.maxY - reached.minY + 2 * plateSizes.rim) / (width + room)));
-    const enough = Math.min(wanted, count, 2 * most);
-    const [left, right] = [Math.ceil(enough / 2), Math.floor(enough / 2)];
-    const middle = (reached.minY + reached.maxY) / 2;
-    const at = (many: number, k: number) => middle + (k - (many - 1) / 2) * (width + room);
-    const found = [
-      ...Array.from({ length: left }, (_, k) => clampTo(id, clamp, -1, reached.minX, at(left, k))),
-      ...Array.from({ length: right }, (_, k) => clampTo(id, clamp, 1, reached.maxX, at(right, k))),
-    ];
+    const { base, reach, count } = clamp;
+    if (reach < plateSizes.strip - plateSizes.pad + room) continue;
+    const rows = rowsFor(Math.min(...base) / 2, lines, work);
+    const found = Array.from({ length: Math.min(wanted, count) }, (_, i) => i).flatMap((i) => {
+      const left = i % 2 === 0;
+      // The left end's from the top, the right end's from the bottom.
+      const y = (left ? rows : rows.toReversed())[Math.floor(i / 2)];
+      return y === undefined ? [] : [clampTo(clamp, left ? -1 : 1, left ? lines.left : lines.right, y)];
+    });
     if (found.length > best.length) best = found;
     if (best.length === wanted) break;
   }
   return best;
 }
 
+/** The heights at which a clamp of half a width may stand at an end, from the top: beside the work where the pad is on the plate there, else from the middle. */
+function rowsFor(half: number, { minY, maxY }: Lines, work: PlateLayoutInput["work"] | null): number[] {
+  const beside =
+    work === null
+      ? []
+      : [work.high + half + room, work.low - half - room].filter(
+          (y) => y + armHalf + room <= maxY && y - armHalf - room >= minY,
+        );
+  const middle = (minY + maxY) / 2;
+  return beside.length > 0 ? beside : [middle, middle + 2 * half + room, middle - 2 * half - room];
+}
+
 /** One clamp with its pad beyond a line x = `from`, its arm and base outward of that; `way` is 1 to the right. */
 function clampTo(
-  id: string,
-  { base, reach }: Shop["clamps"][number],
+  { id, base, reach }: Shop["clamps"][number],
   way: 1 | -1,
   from: number,
   y: number,
