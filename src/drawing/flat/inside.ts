@@ -113,7 +113,7 @@ function plateFlat({ layout, part, notes }: Made, own: readonly DrawnOpening[], 
     })),
     {
       text: `${notes.part.toUpperCase()} UNDER IT`,
-      at: { x: middle.x, y: extentsOf([part])!.minY },
+      at: underAt(box, part),
       reach: 1,
     },
     { text: notes.line, at: { x: box.minX + sizes.stub / 2, y: lineAt(box) }, reach: 1 },
@@ -123,6 +123,13 @@ function plateFlat({ layout, part, notes }: Made, own: readonly DrawnOpening[], 
   ];
   const { notes: placed, leaders } = clearNotes(labels, shapes);
   return { shapes: [...shapes, ...leaders], notes: placed };
+}
+
+/** A fifth along what a plate covers of the part's extents, on their lower side. */
+function underAt(plate: Extents, part: Path): Point {
+  const { minX, maxX, minY } = extentsOf([part])!;
+  const [from, to] = [Math.max(minX, plate.minX), Math.min(maxX, plate.maxX)];
+  return { x: from + (to - from) / 5, y: minY };
 }
 
 /** Stubs of the part's own line at both ends of a plate, and ticks on its long sides at each opening's middle. */

@@ -70,7 +70,7 @@ export const plateLayout = step("inside.layout", 1, (given: PlateLayoutInput): P
       return { at, diameter, what: `index pin ${diameter}` };
     }),
     ...handholds.map(({ at }) => ({ at, diameter: holdingSizes.bolt, what: "handhold" })),
-    { at: { x: minX + hole, y: middle }, diameter: holdingSizes.hang, what: "hang hole" },
+    { at: { x: minX + hole, y: minY + 3 * hole }, diameter: holdingSizes.hang, what: "hang hole" },
   ];
   const lines = { left: box.minX - past, right: box.maxX + past, minY, maxY };
   return {
