@@ -45,7 +45,7 @@ export const insideRounded: FixtureRule<OneOpening> = {
     const places = edge.places.filter(({ kind }) => kind === "outward");
     const depthOf = (depth: number | null) => depth ?? setUp.guide.diameter;
     const isFoot = ({ x, y }: { readonly x: number; readonly y: number }) =>
-      feet.some((foot) => Math.hypot(foot.x - x, foot.y - y) < beside);
+      feet.some(({ at }) => Math.hypot(at.x - x, at.y - y) < beside);
     const open = places.filter((place) => !isFoot(place) || depthOf(place.depth) > most);
     const found = Math.max(0, ...(open.length > 0 ? open : places).map(({ depth }) => depthOf(depth)));
     const limit = open.length === 0 && places.length > 0 ? most : usual.limit;

@@ -1,8 +1,7 @@
-import { extentsOf, signedArea } from "../../geometry/measure.ts";
+import { pathLength, signedArea } from "../../geometry/measure.ts";
 import { offsetPath } from "../../geometry/offset/offset-path.ts";
 import type { Path } from "../../geometry/path.ts";
 import { pointOn } from "../../geometry/path-measures/segment-places.ts";
-import { rectangle } from "../../geometry/rectangle.ts";
 import { reversedPath } from "../../geometry/reversed-path.ts";
 import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import { step } from "../../step/step.ts";
@@ -43,31 +42,46 @@ export type GuidedOpening =
 export const guidedOpening = step("inside.opening", 1, (given: GuidedOpeningInput): GuidedOpening => {
   const { recess, cutter, guide, first } = given;
   const offset = guideOffset(cutter, guide);
-  const outer = signedArea(recess) < 0 ? reversedPath(recess) : recess;
+  const drawn = straightened(recess);
+  const outer = signedArea(drawn) < 0 ? reversedPath(drawn) : drawn;
   const path = reversedPath(fromMiddleOfLongest(outer));
   const run: CutRun = { path, uses: path.points.map(() => "cut") };
   const moved = offsetPath(path, -offset);
   if (moved.outcome !== "ok") return { kind: "no-edge", run };
-  const hard = hardPlaces({ outer: woodRound(path, cutter + guide), holes: [path] }, run, cutter, offset);
-  if (hard.kind !== "ok" || hard.places.some(spansStart)) return { kind: "untold", run };
+  const hard = hardPlaces({ outer, holes: [] }, run, cutter, offset, "inside");
+  if (hard.kind !== "ok") return { kind: "untold", run };
+  const whole = pathLength(path);
+  const places = hard.places.map((place) =>
+    place.length > whole - 0.01 ? { ...place, from: 0, to: whole } : place,
+  );
+  if (places.some(spansStart)) return { kind: "untold", run };
   const small = first === null ? undefined : offsetPath(moved.path, -first / 2);
   return {
-    ...{ kind: "ok", edge: reversedPath(moved.path), run, offset, places: hard.places },
+    ...{ kind: "ok", edge: reversedPath(moved.path), run, offset, places },
     plunge: plungeIn(moved.path, guide / 2),
     firstFits: small?.outcome === "ok",
   };
 });
 
-/** Wood round a recess, wide enough that its own corners have nothing to do with it. */
-function woodRound(path: Path, reach: number): Path {
-  const { minX, minY, maxX, maxY } = extentsOf([path])!;
-  const room = 3 * reach;
-  return rectangle(minX - room, minY - room, maxX + room, maxY + room);
+/** How far an arc strays from its chord at most to be taken as that, mm: a thousandth of what a cut is held to. */
+const stray = 1e-5;
+
+/** The same outline with arcs that are straight for all that can be cut as lines: their centres lie kilometres away, and what is worked out from there is coarse. */
+function straightened({ closed, points }: Path): Path {
+  const from = (i: number) => points[i]!;
+  return {
+    closed,
+    points: points.map((point, i) => {
+      const to = from((i + 1) % points.length);
+      const rise = (Math.abs(point.bulge) * Math.hypot(to.x - point.x, to.y - point.y)) / 2;
+      return rise < stray ? { ...point, bulge: 0 } : point;
+    }),
+  };
 }
 
-/** Whether a place runs over a closed run's beginning, so that its two ends say nothing. */
+/** Whether a place runs over a closed run's beginning, so that its two ends say nothing: what lies between them isn't what it takes in. */
 function spansStart({ from, to, length }: HardPlace): boolean {
-  return to - from > length + 1;
+  return to - from > length + 1 || to - from < length - 0.01;
 }
 
 /** The same closed path, beginning in the middle of its longest piece: no corner lies there. */

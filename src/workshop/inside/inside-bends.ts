@@ -35,7 +35,9 @@ function bendsIn(recess: Path): Bends {
     if (piece.kind === "arc") (piece.sweep > 0 ? hollow : outward).push(piece.radius);
     const turn = turnBetween(directionOn(piece, 1), directionOn(pieces[(i + 1) % pieces.length]!, 0));
     if (turn > straight) hollow.push(0);
-    if (turn < -straight) outward.push(feet.some((foot) => isSame(foot, piece.to)) ? reliefOffset : 0);
+    if (turn >= -straight) continue;
+    const foot = feet.find(({ at }) => isSame(at, piece.to));
+    outward.push(foot === undefined ? 0 : reliefOffset(foot.radius));
   }
   // A cutter as wide as a slot would climb along one of its sides, and its guide would have nowhere to stand free.
   const wide = Math.max(0, plungeIn(recess, leastPlay).room);
