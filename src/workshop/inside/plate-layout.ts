@@ -58,26 +58,51 @@ export const plateLayout = step("inside.layout", 1, (given: PlateLayoutInput): P
   const [minY, maxY] = [Math.floor(box.minY - across), Math.ceil(box.maxY + across)];
   const wanted = Math.max(2, Math.ceil((maxX - minX) / holdDownEvery));
   const middle = (minY + maxY) / 2;
+  const middleX = (minX + maxX) / 2;
   const handholds = held
     ? [box.minX - grip, box.maxX + grip].map((x) => {
         const at = { x, y: middle };
         return { at, path: circle(at, holdingSizes.hand) };
       })
     : [];
-  const holes: FixtureHole[] = [
-    ...holdingSizes.pins.map((diameter, i) => {
-      const at = i === 0 ? { x: minX + hole, y: minY + hole } : { x: maxX - hole, y: maxY - hole };
-      return { at, diameter, what: `index pin ${diameter}` };
-    }),
-    ...handholds.map(({ at }) => ({ at, diameter: holdingSizes.bolt, what: "handhold" })),
-    { at: { x: minX + hole, y: minY + 3 * hole }, diameter: holdingSizes.hang, what: "hang hole" },
-  ];
   const lines = { left: box.minX - past, right: box.maxX + past, minY, maxY };
+  const placed = clampsAt(clamps, wanted, lines, held ? null : work);
+  const [low, high] = [minY + hole, maxY - hole];
+  // Each pin in the corner of its end that is farther from the clamps there: low at the left and high at the right where it makes no odds.
+  const left = farther(
+    low,
+    high,
+    rowsOf(placed, (x) => x < middleX),
+  );
+  const right = farther(
+    high,
+    low,
+    rowsOf(placed, (x) => x > middleX),
+  );
+  const inward = left === low ? 2 * hole : -2 * hole;
   return {
-    ...{ plate: rectangle(minX, minY, maxX, maxY), handholds, holes, wanted },
-    clamps: clampsAt(clamps, wanted, lines, held ? null : work),
+    ...{ plate: rectangle(minX, minY, maxX, maxY), handholds, wanted, clamps: placed },
+    holes: [
+      ...holdingSizes.pins.map((diameter, i) => {
+        const at = i === 0 ? { x: minX + hole, y: left } : { x: maxX - hole, y: right };
+        return { at, diameter, what: `index pin ${diameter}` };
+      }),
+      ...handholds.map(({ at }) => ({ at, diameter: holdingSizes.bolt, what: "handhold" })),
+      { at: { x: minX + hole, y: left + inward }, diameter: holdingSizes.hang, what: "hang hole" },
+    ],
   };
 });
+
+/** The heights of the clamps' pads at an end. */
+function rowsOf(clamps: readonly PlacedClamp[], isThere: (x: number) => boolean): number[] {
+  return clamps.filter(({ pad }) => isThere(pad.x)).map(({ pad }) => pad.y);
+}
+
+/** The one of two heights that is farther from the nearest of some rows; the first where both are as far. */
+function farther(first: number, second: number, rows: readonly number[]): number {
+  const far = (y: number) => Math.min(...rows.map((row) => Math.abs(row - y)));
+  return far(second) > far(first) + 1e-6 ? second : first;
+}
 
 /** Where clamps' pads stand beyond, at either end of a plate, and how far the plate reaches across. */
 type Lines = {

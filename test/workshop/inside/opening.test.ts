@@ -12,6 +12,7 @@ import { areaOf } from "../../geometry/random/area.ts";
 import { contains } from "../../geometry/random/contains.ts";
 import { distanceTo } from "../../geometry/random/distance.ts";
 import { plainCut } from "../guided/plain-cut.ts";
+import { nearlyStraight } from "./nearly-straight.ts";
 import { openingLikes } from "./opening-like.ts";
 
 type Ok = Extract<GuidedOpening, { kind: "ok" }>;
@@ -65,6 +66,11 @@ describe("an opening's guided edge, as the trade has it", () => {
     const slot = open(roundedBox(24, 8, 4), 8, 16);
     expect(slot.plunge.room).toBeCloseTo(0, 6);
     expect(open(roundedBox(24, 8, 4), 6.35, 10).plunge.room).toBeCloseTo(0.825, 6);
+  });
+
+  it("lists every corner of an outline with a side that is nearly straight", () => {
+    const { places } = open(nearlyStraight, 6.35, 10);
+    expect(places.filter(({ kind }) => kind === "hollow")).toHaveLength(4);
   });
 
   it("rounds the corners beside reliefs as a circle of the offset's radius rolls there, and lists them", () => {
