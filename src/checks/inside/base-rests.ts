@@ -7,7 +7,7 @@ import { untried } from "../guided/fixture-check.ts";
 import type { InsideRule } from "./inside-check.ts";
 
 /** How many places of an opening's edge are tried, and how many rings and rays a base is looked at in. */
-const looks = { round: 24, rings: 10, rays: 24 } as const;
+const looks = { round: 12, rings: 6, rays: 16 } as const;
 
 /** Whether a hand-held router's base rests on more than half of itself wherever its guide touches an edge. Found: the least share that lies on the plate. */
 export const baseRests: InsideRule = {

@@ -10,7 +10,7 @@ export type Plunge = { readonly at: Point; readonly room: number };
 export const leastPlay = 0.5;
 
 /** How many places are looked at along and across, and how often closer round the best of them. */
-const looks = { across: 24, closer: 12 } as const;
+const looks = { across: 10, closer: 14 } as const;
 
 /** The place of an opening that lies deepest in it, for a guide of a radius; mm. An opening of equal width has several: the first as they are looked at. */
 export function plungeIn(opening: Path, radius: number): Plunge {
