@@ -110,7 +110,7 @@ def measured(pdf, width, margin, scale, paths, between):
                 mm = [(x * kx, y * ky) for x, y in points]
                 if name == "square":
                     # Its four sides, or the four corners alone where it has no room for them: each an arm, the corner, an arm.
-                    square += list(zip(points[:4], mm[:4])) if len(points) == 5 else [(points[1], mm[1])]
+                    square += list(zip(points[:4], mm[:4])) if len(points) > 3 else [(points[1], mm[1])]
                 if name.startswith("layer."):
                     own = LineString(mm)
                     cut = own if clip is None else own.intersection(box(clip[0] * kx, clip[1] * ky, clip[2] * kx, clip[3] * ky))
