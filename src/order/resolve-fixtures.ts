@@ -32,8 +32,34 @@ export function resolveFixtures(
       if (asked !== undefined && !known.includes(asked))
         unknown(["fixtures", name, what], false, asked, known);
     }
-    const { machine = null, cutter = null, guide = null } = named;
-    return [name, { machine, cutter, guide }] as const;
+    const { machine = null, cutter = null, guide = null, clamps, handholds } = named;
+    const asked = clamps ?? [];
+    for (const [i, { clamp }] of asked.entries()) {
+      const has = shop.clamps.find(({ id }) => id === clamp);
+      const path = ["fixtures", name, "clamps", i, "clamp"];
+      if (has === undefined)
+        unknown(
+          path,
+          false,
+          clamp,
+          shop.clamps.map(({ id }) => id),
+        );
+      else if (asked.slice(0, i + 1).filter((one) => one.clamp === clamp).length === has.count + 1)
+        problems.push({
+          ...{
+            code: "range",
+            position: written.at(path),
+            name: path.map(String).join("."),
+            found: quoted(clamp),
+          },
+          ...{
+            allowed: `${has.count} of them, as the shop owns`,
+            hint: "take another clamp, or leave one out",
+          },
+        });
+    }
+    const own = { ...(clamps && { clamps }), ...(handholds && { handholds }) };
+    return [name, { machine, cutter, guide, ...own }] as const;
   });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: Object.fromEntries(fixtures) };
 }

@@ -117,7 +117,14 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         ...{ inlays: features.value.inlays, bridgeFoot: features.value.bridgeFoot },
       })
     : allInsides.map(({ file }) => file);
-  const fixtures = resolveFixtures(order, [...fixtureNames(design.data.build), ...insides], shop.data);
+  const fixtures = resolveFixtures(
+    order,
+    [
+      ...fixtureNames({ build: design.data.build, body: features.ok ? features.value.body : null }),
+      ...insides,
+    ],
+    shop.data,
+  );
   const paper = resolvePaper(order, shop.data);
   const veneers = resolveVeneers(design);
   const inDesign = [...(values.ok ? [features, recesses, rests] : []), veneers];
@@ -139,6 +146,7 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
       },
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
       ...{ stations: design.data.stations, tuners: design.data.head.tuners },
+      headFinish: design.data.head.finish ?? null,
       ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
       partWoods: partWoodsOf(design.data),
       ...{

@@ -144,6 +144,15 @@ export type SpecBore = {
 /** A check that a person overrules, and where the order says so. */
 export type Overrule = { readonly check: string; readonly reason: string; readonly position: Position };
 
+/** A person's own places of a fixture's clamps and handholds, along the line that its base begins at and away from it, mm; not there where the program places them. */
+export type OwnPlaces = {
+  readonly clamps?: readonly {
+    readonly clamp: string;
+    readonly at: readonly [along: number, away: number];
+  }[];
+  readonly handholds?: readonly (readonly [along: number, away: number])[];
+};
+
 /** One order, resolved: all that is needed to work out the instrument, as numbers in mm and degrees. */
 export type Spec = {
   readonly order: string;
@@ -169,6 +178,8 @@ export type Spec = {
   readonly inlays: readonly SpecInlay[];
   readonly stations: { readonly fingerboard: readonly number[]; readonly neck: readonly number[] };
   readonly tuners: TunerKind;
+  /** Whether what a cutter can't bring out of the head's edges, from its end to the neck's first station, is finished by hand. */
+  readonly headFinish: "hand" | null;
   /** What the neck may be made of, the best first. */
   readonly neckWoods: readonly string[];
   /** What the fingerboard may be made of, the best first. */
@@ -198,7 +209,7 @@ export type Spec = {
   readonly fixtures: {
     readonly [file: string]: {
       readonly [what in "machine" | "cutter" | "guide"]: string | null;
-    };
+    } & OwnPlaces;
   };
   /** What full-size sheets are laid out on. */
   readonly paper: Paper;

@@ -10,8 +10,8 @@ import { type Dimension, length } from "./dimension.ts";
 const cutTolerance = 0.005;
 
 /** What is worked out of the fixtures; nothing where a build has none. */
-export function fixtureDimensions({ build }: Spec): Dimension[] {
-  return allFixtures.filter(({ applies }) => applies(build)).flatMap(ofFixture);
+export function fixtureDimensions(spec: Spec): Dimension[] {
+  return allFixtures.filter(({ applies }) => applies(spec)).flatMap(ofFixture);
 }
 
 function ofFixture({ file, part }: FixtureName): Dimension[] {

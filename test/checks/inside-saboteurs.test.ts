@@ -146,6 +146,16 @@ describe("saboteurs of inside templates, each found", () => {
         }),
     ],
     [
+      "a clamp that presses beside its plate",
+      "hold.none",
+      () =>
+        spoilt(({ layout }) => {
+          const [first, ...others] = layout!.clamps;
+          const pad = { x: first!.pad.x - 60, y: first!.pad.y };
+          return { layout: { ...layout!, clamps: [{ ...first!, pad }, ...others] } };
+        }),
+    ],
+    [
       "an opening without an edge",
       "edge.none",
       () => spoiltOpening(({ edge }) => ({ edge: { kind: "no-edge", run: edge!.run } })),

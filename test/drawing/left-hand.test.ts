@@ -54,7 +54,10 @@ describe.each(everyCount)("the left-hand drawings of $design with $count strings
     );
   };
   const [right, left] = [flats("right"), flats("left")];
-  const neck = [...right.keys()].filter(({ part }) => part === "neck" || part === "head");
+  // Fixtures lie as they are cut, since a machine isn't mirrored.
+  const neck = [...right.keys()].filter(
+    ({ part, folder }) => folder === "outlines" && (part === "neck" || part === "head"),
+  );
   for (const file of neck) if (!left.has(file)) throw new Error(`${file.name} is drawn for one hand only`);
 
   it("mirror the right-hand ones within 1e-9, or are the same where the view is", () => {

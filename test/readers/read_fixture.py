@@ -1,14 +1,17 @@
 """Opens fixtures and cuts them once more, by shapely: the template grown by the guide's radius is where the guide's middle can't
 be; that, grown back by the cutter's, is what the cutter leaves. For each: [path, guide diameter, cutter diameter, d,
-the joined edge's two ends]."""
+lines of the part that this set-up leaves alone or to the hand]."""
 import json
 import sys
 
 import ezdxf
 from ezdxf.path import make_path
-from shapely.geometry import LineString, Polygon
+from shapely.affinity import scale
+from shapely.geometry import LineString, MultiLineString, Polygon
 
 FINE = 0.0005
+# Lines to leave out come as chords, which stray by less.
+NEAR = 0.004
 
 
 def lines(entity):
@@ -18,7 +21,7 @@ def lines(entity):
     return points
 
 
-def read(path, guide, cutter, d, ends):
+def read(path, guide, cutter, d, left_alone):
     document = ezdxf.readfile(path)
     auditor = document.audit()
     layers = {}
@@ -31,9 +34,9 @@ def read(path, guide, cutter, d, ends):
     along = [edge.interpolate(s) for s in range(0, int(edge.length) + 1)]
     # What is cut of the part's outline: all that the edge, moved back by d, lies on.
     rim = part.exterior
-    joint = LineString(ends)
+    alone = MultiLineString(left_alone)
     foot = [rim.interpolate(rim.project(p)) for p in along]
-    beside = [i for i, at in enumerate(foot) if joint.distance(at) > 1e-3]
+    beside = [i for i, at in enumerate(foot) if alone.distance(at) > NEAR]
     first, last = beside[0], beside[-1]
     buffered = max(abs(along[i].distance(foot[i]) - abs(d)) for i in beside)
     inside = sum(part.contains(along[i]) for i in range(first + 2, last - 1))
@@ -44,7 +47,7 @@ def read(path, guide, cutter, d, ends):
     steps = int(rim.length / 0.5)
     for i in range(steps):
         p = rim.interpolate(i * rim.length / steps)
-        if joint.distance(p) > 1e-3:
+        if alone.distance(p) > NEAR:
             cut.append(left.exterior.distance(p))
     # The circle that the cutter sweeps about the ends of the guided edge and all between.
     swept = edge.buffer(guide / 2 + cutter / 2, 64).difference(left)
@@ -63,6 +66,8 @@ def read(path, guide, cutter, d, ends):
         "inside": inside / max(1, last - first - 3),
         "onOuter": max(outer.exterior.distance(p) for p in along),
         "deviation": max(cut),
+        # How far the part turned over about its length would be off itself.
+        "turned": max(scale(rim, 1, -1, origin=(0, 0)).distance(rim.interpolate(s)) for s in range(int(rim.length))),
         "tried": len(cut),
         "swept": min(shape.distance(swept) for shape in every),
         "outside": max(shape.difference(outer).area for shape in every),
@@ -72,4 +77,5 @@ def read(path, guide, cutter, d, ends):
     }
 
 
-print(json.dumps([read(*job) for job in json.loads(sys.argv[1])]))
+with open(sys.argv[1], encoding="utf-8") as jobs:
+    print(json.dumps([read(*job) for job in json.load(jobs)]))

@@ -5,7 +5,8 @@ import { feedClimb } from "./feed-climb.ts";
 import { type FixtureRule, fixtureCheck } from "./fixture-check.ts";
 import { fixtureStock, grainAgainst } from "./fixture-stock.ts";
 import { guideBearing } from "./guide-bearing.ts";
-import { clampSwept, handNear, holdNone, metal } from "./kept.ts";
+import { holdNone } from "./hold-none.ts";
+import { clampSwept, handNear, metal } from "./kept.ts";
 import { missingRules } from "./missing.ts";
 import { removal } from "./removal.ts";
 import { runInMissing } from "./run-in.ts";
@@ -22,5 +23,5 @@ export const fixtureRules: readonly FixtureRule[] = [
 
 /** Every rule for every fixture. */
 export const guidedChecks: readonly Check[] = allFixtures.flatMap(({ file, applies }) =>
-  fixtureRules.map((rule) => fixtureCheck(rule, file, ({ build }) => applies(build))),
+  fixtureRules.map((rule) => fixtureCheck(rule, file, applies)),
 );

@@ -1,7 +1,11 @@
+import type { Path } from "../../geometry/path.ts";
+import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
+import { pointOn } from "../../geometry/path-measures/segment-places.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
 import { plain } from "../../workshop/guided/fault.ts";
 import type { Fixture, Kept } from "../../workshop/guided/fixture.ts";
 import type { KeptGap } from "../../workshop/virtual-cut/virtual-cut.ts";
-import { type FixtureRule, type Usual, untried } from "./fixture-check.ts";
+import { type EdgeWith, type FixtureRule, type Usual, untried } from "./fixture-check.ts";
 
 /** What the virtual cut of something is told of. */
 type Tried = Pick<Fixture, "cut" | "kept">;
@@ -45,14 +49,17 @@ export const clampSwept = clear("clamp.swept", ["clamp", "stop"], {
   source: "published shaper guidance; 6 mm: default, confirm",
 });
 
-/** Whether metal pins stay off the cutter's circle. Found: the least room, mm. */
-export const metal = clear("metal", ["pin"], {
+/** Whether metal pins and screws stay off the cutter's circle. Found: the least room, mm. */
+export const metal = clear("metal", ["pin", "screw"], {
   ...{ stake: "injury", unit: "mm", limit: 6 },
   source: "general trade knowledge: default, confirm",
 });
 
+/** What is asked of whatever hands hold: its template too, that its handholds have to lie on. */
+type HandHeld = Tried & Pick<Fixture, "setUp"> & { readonly edge: EdgeWith<{ readonly template: Path }> };
+
 /** Whether hands are far enough from the cutter along the whole path. Found: the least distance of a handhold, mm. */
-export const handNear: FixtureRule<Tried & Pick<Fixture, "setUp">> = {
+export const handNear: FixtureRule<HandHeld> = {
   name: "hand.near",
   of: (fixture) => {
     const usual = {
@@ -75,6 +82,12 @@ export const handNear: FixtureRule<Tried & Pick<Fixture, "setUp">> = {
         found: 0,
         why: "there is no handhold: put two at 305 mm from the cutter",
       };
+    const off = offBase(fixture);
+    if (off !== undefined)
+      return {
+        ...{ ...usual, status: "refuse", found: 0 },
+        why: `${off} lies off the base: move it back onto the template`,
+      };
     const found = Math.min(...gaps.map(({ gap }) => gap));
     const status = found < usual.limit ? "refuse" : found < 305 - 1e-3 ? "attend" : "pass";
     return {
@@ -87,24 +100,15 @@ export const handNear: FixtureRule<Tried & Pick<Fixture, "setUp">> = {
   },
 };
 
-/** Whether there are as many clamps as the length asks for. Found: how many there are. */
-export const holdNone: FixtureRule<{
-  readonly holding: { readonly clamps: readonly unknown[]; readonly wanted: number } | null;
-}> = {
-  name: "hold.none",
-  of: ({ holding }) => {
-    const usual = {
-      ...({ stake: "injury", unit: "", limit: 2 } as const),
-      source: "published shaper guidance: a hold-down about every 300 mm, two at least",
-    };
-    if (holding === null) return untried(usual, "edge.none");
-    const [found, limit] = [holding.clamps.length, holding.wanted];
-    const few = found < limit;
-    return {
-      ...{ ...usual, status: few ? "refuse" : "pass", found, limit },
-      why: few
-        ? `only ${found} of ${limit} clamps fit clear of the cutter: add one of less reach or a smaller base to the shop's clamps, or screw the work from beneath`
-        : `${found} clamps press the work on its template and against the batten`,
-    };
-  },
-};
+/** A handhold that doesn't lie on the template with all of it. */
+function offBase({ edge, kept }: HandHeld): string | undefined {
+  if (edge?.kind !== "ok") return undefined;
+  const depth = depthsIn(edge.template);
+  return kept.find(
+    ({ what, path }) =>
+      what === "handhold" &&
+      segmentsOf(path).some((segment) =>
+        [0, 0.25, 0.5, 0.75].some((share) => depth(pointOn(segment, share)) < 0),
+      ),
+  )?.id;
+}

@@ -11,14 +11,16 @@ import { type FixtureRule, untried } from "./fixture-check.ts";
  */
 export const runInMissing: FixtureRule = {
   name: "run-in.missing",
-  of: ({ edge, run }) => {
+  of: ({ edge, run, waste }) => {
     const usual = {
       ...({ stake: "injury", unit: "mm", limit: 50 } as const),
       source: "published shaper guidance; lengths: default, confirm",
     };
     if (edge?.kind !== "ok") return untried(usual, "edge.none");
     const { edge: written } = edge;
-    const found = Math.min(beyond(written, run.path, "start"), beyond(written, run.path, "end"));
+    // Wood that goes on beyond the run is work too.
+    const past = (["start", "end"] as const).map((end, i) => beyond(written, run.path, end) - waste[i]!);
+    const found = Math.max(0, Math.min(...past));
     const short = found < usual.limit - 1e-6;
     return {
       ...{ ...usual, status: short ? "refuse" : "pass", found },

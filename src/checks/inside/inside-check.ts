@@ -10,16 +10,16 @@ import type { FixtureRule, Judged } from "../guided/fixture-check.ts";
 export type InsideRule = FixtureRule<Inside>;
 
 /** An opening with what its whole template has: all that a rule about one guided edge asks for. */
-export type OneOpening = Opening & Pick<Inside, "chosen" | "setUp" | "kept" | "sheet">;
+export type OneOpening = Opening & Pick<Inside, "chosen" | "setUp" | "kept" | "sheet" | "layout">;
 
 /** A rule about one opening as a rule about all of a template's: the gravest of what it says, that nearest to its limit, the first of several alike. */
 export function everyOpening({ name, of }: FixtureRule<OneOpening>): InsideRule {
   return {
     name,
-    of: ({ chosen, setUp, kept, sheet, openings }, spec) => {
+    of: ({ chosen, setUp, kept, sheet, layout, openings }, spec) => {
       const all = openings.map((opening) => {
         const { id, recess, depth, passes, edge, feed, cut } = opening;
-        const one = { id, recess, depth, passes, edge, feed, cut, chosen, setUp, kept, sheet };
+        const one = { id, recess, depth, passes, edge, feed, cut, chosen, setUp, kept, sheet, layout };
         return { id, said: of(one, spec) };
       });
       const worst = all.reduce((a, b) => (gravity(b.said) > gravity(a.said) ? b : a));

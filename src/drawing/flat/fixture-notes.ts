@@ -23,6 +23,8 @@ export type FixtureNotesInput = {
   readonly places: readonly HardPlace[];
   readonly sheet: SheetFound;
   readonly cautions: readonly Caution[];
+  /** How the work is held and used on the fixture, in lines, where no batten carries it. */
+  readonly said?: readonly string[];
 };
 
 /** The notes beside a fixture, top line first: what to scribe on it, how it is made and used, and the cautions. */
@@ -35,6 +37,7 @@ export function fixtureNotes(given: FixtureNotesInput): string[] {
   return [
     `SCRIBE ON IT: FIXTURE OF ${part.toUpperCase()}, ${up.toUpperCase()} UP, D ${signed(offset)}, CUTTER ${named(cutter)}, GUIDE ${named(guide)}${before}`,
     sheetText(given),
+    ...(given.said ?? []),
     `TEST STRIP IN SCRAP FIRST: FROM GUIDED EDGE TO CUT EDGE MUST READ ${mm(Math.abs(offset))} WITHIN 0.05 (G: DEFAULT, CONFIRM)`,
     `MACHINE ${machine.id.toUpperCase()}, ${turns} SEEN FROM ABOVE THE WORK, ${speed.rpm} RPM (RIM ${mm(speed.rim)} M/S)`,
     `ARROWS: THE CUTTER'S WAY AS SEEN FROM THE WORK, AGAINST THE ROTATION; ${pushed}`,
@@ -54,14 +57,18 @@ const lies = {
   pin: "ON THE FACE AWAY FROM THE BIT",
 } as const;
 
-function sheetText({ sheet, thickness, guide }: FixtureNotesInput): string {
+function sheetText({ sheet, thickness, guide, said }: FixtureNotesInput): string {
   const from =
     sheet.kind === "ok"
-      ? `${sheet.sheet.toUpperCase()}, ${mm(sheet.thickness)} THICK, BLANK ${mm(sheet.length)} BY ${mm(sheet.width)}`
+      ? `${sheet.sheet.toUpperCase()}, ${layersText(sheet)}${mm(sheet.thickness)} THICK, BLANK ${mm(sheet.length)} BY ${mm(sheet.width)}`
       : sheet.kind === "too-thin"
         ? `NO SHEET OF ${mm(sheet.least)} OR MORE IN STOCK`
         : `NO SHEET OF ${mm(sheet.length)} BY ${mm(sheet.width)} IN STOCK`;
-  return `TEMPLATE AND BASE IN ONE FROM ${from}, ${lies[guide.kind]}; WORK ${mm(thickness)} THICK, JOINT AGAINST THE BATTEN`;
+  return `TEMPLATE AND BASE IN ONE FROM ${from}, ${lies[guide.kind]}; WORK ${mm(thickness)} THICK${said === undefined ? ", JOINT AGAINST THE BATTEN" : ""}`;
+}
+
+function layersText({ layers = 1 }: { readonly layers?: number }): string {
+  return layers > 1 ? `${layers} LAYERS GLUED, ` : "";
 }
 
 function passText({ passes }: FixtureNotesInput): string {

@@ -53,7 +53,10 @@ export const fixtureFlat = step("fixture.flat", 2, ({ outline, missing, made }: 
     { layer: layers.outer, path: template },
     { layer: layers.part, path: outline },
     { layer: layers.guided, path: edge },
-    ...[holding.batten, ...holding.marks].map((path) => ({ layer: layers.scribe, path })),
+    ...[...(holding.batten === null ? [] : [holding.batten]), ...holding.marks].map((path) => ({
+      layer: layers.scribe,
+      path,
+    })),
     ...holding.clamps.flatMap(({ base, arm }) => [base, arm].map((path) => ({ layer: layers.scribe, path }))),
     ...holding.handholds.map(({ path }) => ({ layer: layers.scribe, path })),
     ...holding.holes.map(({ at, diameter }) => ({

@@ -62,14 +62,24 @@ export function cutterAccess(region: Region, radius: number, side: "inside" | "o
  */
 const rest = 2e-5;
 
-function withoutRests({ outer, holes }: Piece): Piece {
-  return { outer: withoutShort(outer, rest), holes: holes.map((hole) => withoutShort(hole, rest)) };
+/**
+ * How long such rests may be for a distance of 1 mm: joins of numbers that were rounded to a millionth bend by some millionths of a radian. It is
+ * left out only where the way back is lost otherwise.
+ */
+const restOfRounding = 6e-6;
+
+function withoutRests({ outer, holes }: Piece, short: number): Piece {
+  return { outer: withoutShort(outer, short), holes: holes.map((hole) => withoutShort(hole, short)) };
 }
 
 /** A good region offset by a distance and back; empty where nothing was left. */
 function thereAndBack(region: Region, distance: number): Region {
   const there = offsetRegion(region, distance);
   if (there.outcome !== "ok" && there.outcome !== "split") return [];
-  const back = offsetRegion(there.region.map(withoutRests), -distance);
-  return back.outcome === "ok" || back.outcome === "split" ? back.region : [];
+  for (const short of [rest, restOfRounding * Math.abs(distance)]) {
+    const cleaned = there.region.map((piece) => withoutRests(piece, short));
+    const back = offsetRegion(cleaned, -distance);
+    if (back.outcome === "ok" || back.outcome === "split") return back.region;
+  }
+  return [];
 }

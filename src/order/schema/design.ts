@@ -57,6 +57,10 @@ export const designFile = record({
       tunerKinds,
       "machine heads in the head's face, pegs with a taper of 1:30, or tuners at the tail and a bare head",
     ),
+    finish: oneOf(
+      ["hand"],
+      "what a cutter can't bring out of the head's edges, to the neck's first station, is finished by hand",
+    ).optional(),
   }),
   woods: record({
     ...{ neck: woods("neck"), fingerboard: woods("fingerboard") },

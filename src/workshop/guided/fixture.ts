@@ -14,7 +14,7 @@ import type { SheetFound } from "./sheet-for.ts";
 /** Something that the cutter must not come near: its outline, what it is, and the least room round it, mm. */
 export type Kept = {
   readonly id: string;
-  readonly what: "clamp" | "stop" | "pin" | "handhold";
+  readonly what: "clamp" | "stop" | "pin" | "screw" | "handhold";
   readonly path: Path;
   readonly margin: number;
 };
@@ -34,8 +34,10 @@ export type Fixture = {
   readonly run: CutRun;
   readonly thickness: number;
   readonly allowance: number;
-  /** The wood beyond the run's ends that is cut with it, mm. */
-  readonly waste: number;
+  /** How far wood goes on beyond the run's first and last ends, mm. */
+  readonly waste: readonly [first: number, last: number];
+  /** How the work is held and used on it, in lines for a drawing; none where a batten says it all. */
+  readonly said: readonly string[];
   readonly chosen: Chosen;
   readonly setUp: SetUp | null;
   readonly edge: GuidedEdge | null;

@@ -10,7 +10,7 @@ import { ledOnBy } from "./run-in.ts";
 
 /**
  * What a guided edge is worked out from: a run of cut edges with the wood on its left, the diameters of cutter and guide, how far to
- * lead it on at both ends, and the base that its template is carried out to: in which direction (of unit length, into the wood's side)
+ * lead it on at both ends beyond the wood that goes on there, and the base that its template is carried out to: in which direction (of unit length, into the wood's side)
  * and how far from the run's own first point; mm.
  */
 export type GuidedEdgeInput = {
@@ -18,6 +18,7 @@ export type GuidedEdgeInput = {
   readonly cutter: number;
   readonly guide: number;
   readonly length: number;
+  readonly waste?: readonly [first: number, last: number];
   readonly base: { readonly way: Point; readonly reach: number };
 };
 
@@ -43,9 +44,9 @@ export type GuidedEdge =
 export const guidedEdge = step(
   "guided.edge",
   1,
-  ({ run, cutter, guide, length, base }: GuidedEdgeInput): GuidedEdge => {
+  ({ run, cutter, guide, length, waste, base }: GuidedEdgeInput): GuidedEdge => {
     if (run.path.closed) return { kind: "not-open" };
-    const led = ledOnBy(run.path, length);
+    const led = ledOnBy(run.path, length, waste);
     const offset = guideOffset(cutter, guide);
     const work = carriedOut(led, run.path.points[0]!, base);
     if (!isSound(work)) return { kind: "meets-itself" };

@@ -1,15 +1,30 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
-import type { EdgeUse } from "./cut-runs.ts";
+import type { CutRun, EdgeUse } from "./cut-runs.ts";
 import type { FaceUp } from "./seen-outline.ts";
 import type { CutWanted } from "./set-up.ts";
 
-/** How work finds its place on a fixture: its joint against a batten, and how far the joint's back arris stands out from the front one, mm. */
+/** Work whose joint lies against a batten: how far the joint's back arris stands out from the front one, and where the joint's pins are along it, mm. */
 export type HeldByBatten = {
   readonly by: "batten";
   readonly back: number;
-  /** Where the joint's own pins are along it, mm. */
   readonly jointPins: readonly number[];
+};
+
+/**
+ * Work that finds its place by two index pins of unequal size through or into it, and is screwed to the base in its waste: each hold-down may
+ * stand at any of some places, the best first; mm. `clamps` says whether clamps on the base press it too, `said` how it is held, in lines for a drawing.
+ */
+export type HeldByPins = {
+  readonly by: "pins";
+  readonly pins: readonly { readonly at: Point; readonly diameter: number }[];
+  readonly screws: readonly (readonly Point[])[];
+  readonly screw: { readonly what: "screw" | "bolt"; readonly diameter: number };
+  readonly clamps: boolean;
+  readonly wanted: number;
+  readonly said: readonly string[];
+  /** Lines to scribe on the base, such as the blank's edges. */
+  readonly marks: readonly Path[];
 };
 
 /**
@@ -29,7 +44,9 @@ export type GuidedWork = {
   readonly base: { readonly from: Point; readonly to: Point };
   /** Edges that the cutter must leave. */
   readonly joined: readonly Path[];
-  /** The wood beyond the run's ends that is cut with it, so that run-in and run-out begin behind that. */
-  readonly waste: number;
-  readonly held: HeldByBatten;
+  /** How far wood goes on beyond the run's first and last ends, so that run-in and run-out begin behind that. */
+  readonly waste: readonly [first: number, last: number];
+  /** A run that is cut in a second set-up on the same fixture, as it lies then. */
+  readonly again: CutRun | null;
+  readonly held: HeldByBatten | HeldByPins;
 };

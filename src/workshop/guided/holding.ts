@@ -1,11 +1,12 @@
-import { circle } from "../../geometry/circle.ts";
 import type { Path } from "../../geometry/path.ts";
 import { distanceTo } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
-import { type BaseFrame, boxOnBase, inBase, onBase } from "./base-frame.ts";
+import { type BaseFrame, boxOnBase, onBase } from "./base-frame.ts";
+import { type Handhold, handholds, hangAt } from "./handholds.ts";
+import { holdingSizes } from "./holding-sizes.ts";
 import { type PlacedClamp, placeClamps } from "./place-clamps.ts";
 
 /**
@@ -30,32 +31,28 @@ export type HoldingInput = {
 export type FixtureHole = { readonly at: Point; readonly diameter: number; readonly what: string };
 
 /**
- * What holds the work. The batten carries the wing's joint on its face and finds its place by its pins; two index pins of unequal size put it
- * on the base one way only. `wanted` is how many clamps the length asks for; where fewer fit, `clamps` has those that do.
+ * What holds the work. A batten carries a wing's joint on its face and finds its place by its pins; two index pins of unequal size put it, or the
+ * work itself where there is no batten, on the base one way only. `wanted` is how many hold-downs the length asks for; where fewer clamps fit,
+ * `clamps` has those that do.
  */
 export type Holding = {
-  readonly batten: Path;
+  readonly batten: Path | null;
   readonly marks: readonly Path[];
   readonly clamps: readonly PlacedClamp[];
   readonly wanted: number;
-  readonly handholds: readonly { readonly at: Point; readonly path: Path }[];
+  readonly handholds: readonly Handhold[];
   readonly holes: readonly FixtureHole[];
 };
 
 /** How near to the cutter's circle anything that holds may come, mm: clamps, screws, pins and stops (G: default, confirm). */
 export const sweptMargin = 6;
 
-/** How deep the batten is, a handhold's radius, the index pins, what is bored for a handhold's bolt and to hang it up, mm. */
-export const holdingSizes = {
-  ...{ batten: 16, hand: 20, pins: [6, 8], bolt: 8.5, hang: 10, rim: 20, spare: 2 },
-} as const;
-
 /** A hold-down about every so many mm, and never fewer than two (S). */
-const holdDownEvery = 300;
+export const holdDownEvery = 300;
 
 /** Places what holds the work, the batten first, then clamps as far apart as they go, then the handholds at the base's far end. */
 export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding => {
-  const { frame, length, reach, back, jointPins, hands } = given;
+  const { frame, length, led, reach, back, jointPins, hands } = given;
   const { batten: deep, pins } = holdingSizes;
   const battenEnd = back + deep;
   const [low, high] = battenEnds(given, back, battenEnd);
@@ -65,9 +62,9 @@ export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding
     const at = onBase(frame, pinsAt[i]!, back + deep / 2);
     return { at, diameter, what: `index pin ${diameter}` };
   });
-  const grips = hands === null ? [] : handholds(given, hands);
+  const grips = hands === null ? [] : handholds(frame, led, hands);
   const bolts = grips.map(({ at }): FixtureHole => ({ at, diameter: holdingSizes.bolt, what: "handhold" }));
-  const hang = onBase(frame, middleOf(given), reach - holdingSizes.rim);
+  const hang = hangAt(frame, led, reach);
   return {
     batten: boxOnBase(frame, low, back, high, battenEnd),
     marks: jointPins
@@ -95,27 +92,4 @@ function battenEnds(
   const low = steps.find(isClear) ?? 0;
   const high = length - (steps.find((i) => isClear(length - i)) ?? 0);
   return [low, high];
-}
-
-/** How wide the base is where the run-in and the run-out end, as places along the frame. */
-function widthOf({ frame, led }: HoldingInput): readonly [low: number, high: number] {
-  const ends = [led.points[0]!, led.points.at(-1)!].map((end) => inBase(frame, end).s);
-  return [Math.min(...ends), Math.max(...ends)];
-}
-
-function middleOf(given: HoldingInput): number {
-  const [low, high] = widthOf(given);
-  return (low + high) / 2;
-}
-
-/** Two handholds side by side, or one in the middle of a narrow base. */
-function handholds(given: HoldingInput, h: number): Holding["handholds"] {
-  const [low, high] = widthOf(given);
-  const { hand, rim } = holdingSizes;
-  const apart = (high - low) / 2;
-  const places = apart >= 2 * hand + rim ? [low + apart / 2, high - apart / 2] : [middleOf(given)];
-  return places.map((s) => {
-    const at = onBase(given.frame, s, h);
-    return { at, path: circle(at, hand) };
-  });
 }

@@ -7,7 +7,7 @@ import { type Holding, sweptMargin } from "./holding.ts";
 export function keptOf({ batten, clamps, handholds, holes }: Holding, past: number): Kept[] {
   const near = sweptMargin;
   return [
-    { id: "batten", what: "stop", path: batten, margin: near },
+    ...(batten === null ? [] : [{ id: "batten", what: "stop" as const, path: batten, margin: near }]),
     ...clamps.flatMap(({ base, arm }, i): Kept[] => [
       { id: `clamp ${i + 1}`, what: "clamp", path: base, margin: near + past },
       { id: `arm of clamp ${i + 1}`, what: "clamp", path: arm, margin: near + past },
@@ -19,6 +19,13 @@ export function keptOf({ batten, clamps, handholds, holes }: Holding, past: numb
           ...{ id: what, what: "pin", path: circle(at, diameter / 2), margin: near },
         }),
       ),
+    ...holes
+      .filter(({ what }) => screwed.includes(what))
+      .map(
+        ({ at, diameter, what }, i): Kept => ({
+          ...{ id: `${what} ${i + 1}`, what: "screw", path: circle(at, diameter / 2), margin: near },
+        }),
+      ),
     ...handholds.map(
       ({ path }, i): Kept => ({
         ...{ id: `handhold ${i + 1}`, what: "handhold", path, margin: handDistances.usual },
@@ -26,3 +33,6 @@ export function keptOf({ batten, clamps, handholds, holes }: Holding, past: numb
     ),
   ];
 }
+
+/** Holes of what screws the work down. */
+const screwed: readonly string[] = ["screw", "bolt"];

@@ -23,7 +23,7 @@ const looks = 5;
 const room = 4;
 
 /** Half the width of a clamp's arm with its pad, and how far the pad's middle stands inside the work at least, mm (G: default, confirm). */
-const pad = { half: 12, inside: 15 } as const;
+export const clampPad = { half: 12, inside: 15 } as const;
 
 /**
  * Clamps behind the batten with their arms over the work, as far apart as they go, of the first kind that is there often enough and
@@ -71,10 +71,10 @@ function deepestAt(
   past: number,
 ): PlacedClamp | undefined {
   const half = Math.min(...base) / 2;
-  for (let front = least; front <= reach - pad.inside; front += grid / 2) {
+  for (let front = least; front <= reach - clampPad.inside; front += grid / 2) {
     const footprint = boxOnBase(frame, s - half, front, s + half, front + Math.max(...base));
     const over = front - reach;
-    const arm = boxOnBase(frame, s - pad.half, over - pad.half, s + pad.half, front);
+    const arm = boxOnBase(frame, s - clampPad.half, over - clampPad.half, s + clampPad.half, front);
     if (isClear(arm, edges, past) && isClear(footprint, edges, past))
       return { id, base: footprint, arm, pad: onBase(frame, s, over) };
   }

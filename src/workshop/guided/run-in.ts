@@ -10,12 +10,17 @@ export function runLength(diameter: number): number {
   return Math.min(runLengths.most, Math.max(runLengths.least, diameter));
 }
 
-/** An open path led on straight at both ends, in its directions there, by a length; mm. It must have some length itself. */
-export function ledOnBy({ points }: Path, length: number): Path {
+/** An open path led on straight at both ends, in its directions there, by a length and by the wood that goes on there; mm. It must have some length itself. */
+export function ledOnBy(
+  { points }: Path,
+  length: number,
+  [before, behind]: readonly [first: number, last: number] = [0, 0],
+): Path {
   const real = segmentsOf({ closed: false, points }).filter((segment) => segmentLength(segment) > 0);
   const [first, last] = [directionOn(real[0]!, 0), directionOn(real.at(-1)!, 1)];
   const [start, end] = [points[0]!, points.at(-1)!];
-  const before: PathPoint = { x: start.x - first.x * length, y: start.y - first.y * length, bulge: 0 };
-  const after: PathPoint = { x: end.x + last.x * length, y: end.y + last.y * length, bulge: 0 };
-  return { closed: false, points: [before, ...points, after] };
+  const [back, on] = [length + before, length + behind];
+  const from: PathPoint = { x: start.x - first.x * back, y: start.y - first.y * back, bulge: 0 };
+  const to: PathPoint = { x: end.x + last.x * on, y: end.y + last.y * on, bulge: 0 };
+  return { closed: false, points: [from, ...points, to] };
 }

@@ -47,3 +47,6 @@ export const bushClearance = 1.6;
 
 /** How thick a template's edge is at least, mm: twelve plies or MDF (S). */
 export const templateThickness = 12;
+
+/** How thick the base of a shaper's fixture is at least, mm, layers glued on one another counted together (S). */
+export const baseThickness = 25;

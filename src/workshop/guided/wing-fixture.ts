@@ -30,7 +30,7 @@ function wingWork(side: Side, spec: Spec, wing: Wing, up: FaceUp): GuidedWork {
   return {
     ...{ file: wingFixtures[side], part: `wing-${side}`, kind: "router", up },
     ...{ outline: seen.path, uses: seen.uses, thickness, allowance: of("saw.allowance") },
-    ...{ base: { from: head, to: tail }, waste: 0 },
+    ...{ base: { from: head, to: tail }, waste: [0, 0], again: null },
     joined: [{ closed: false, points: [head, tail].map((at) => ({ ...at, bulge: 0 })) }],
     held: {
       ...{ by: "batten", back: Math.max(0, -thickness * Math.tan(bevel)) },

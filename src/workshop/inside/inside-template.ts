@@ -9,6 +9,7 @@ import type { Store } from "../../step/store.ts";
 import { chosenSetUp } from "../guided/choose.ts";
 import { depthPasses, passDepth } from "../guided/depth-passes.ts";
 import { feedAlong } from "../guided/feed.ts";
+import { pastCutter } from "../guided/past-cutter.ts";
 import { reachedStretches } from "../guided/reached-stretches.ts";
 import { type CutWanted, type SetUp, templateThickness } from "../guided/set-up.ts";
 import { sheetFor } from "../guided/sheet-for.ts";
@@ -112,12 +113,6 @@ function fromBelow(setUp: SetUp | null): boolean {
 /** How far a hand-held router's base reaches past the opening's edge while its guide touches that, mm; 0 on other machines. */
 function pastEdge(setUp: SetUp): number {
   return Math.max(0, pastCutter(setUp) + setUp.cutter.diameter / 2 - setUp.guide.diameter / 2);
-}
-
-/** How far a hand-held router's base reaches past its cutter, mm; 0 on other machines. */
-function pastCutter({ machine, cutter }: SetUp): number {
-  if (machine.kind !== "router" || machine.mount !== "hand") return 0;
-  return Math.max(0, ((machine.base ?? 0) - cutter.diameter) / 2);
 }
 
 /** How thick the template is at least, mm: twelve, more than a bush stands out by 1, and enough for a bearing to ride on it from the first pass on. */

@@ -6,7 +6,8 @@ import { rectangle } from "../../geometry/rectangle.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { handDistances } from "../guided/hand-distances.ts";
-import { type FixtureHole, holdingSizes } from "../guided/holding.ts";
+import { type FixtureHole, holdDownEvery } from "../guided/holding.ts";
+import { holdingSizes } from "../guided/holding-sizes.ts";
 import type { PlacedClamp } from "../guided/place-clamps.ts";
 
 /**
@@ -39,9 +40,6 @@ export const plateSizes = { strip: 40, hole: 14, pad: 20, rim: 40 } as const;
 /** Half the width of a clamp's arm with its pad, and the room between two clamps and behind a plate's edge, mm (G: default, confirm). */
 const armHalf = 12;
 const room = 4;
-
-/** A hold-down about every so many mm, and never fewer than two (S). */
-const holdDownEvery = 300;
 
 /**
  * A rectangle round all openings: along x farther than a router's base reaches by a strip for what holds, across as far as the base reaches; where
