@@ -1,9 +1,10 @@
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
+import { insideSteps, insidesDone } from "./inside-steps.ts";
 import { sawSteps, stepOf } from "./saw-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
 
-/** The fingerboard from its board to where it is glued on: square blank with its slots, sides, ends, what is let in, then radius and scoop, then dots. */
+/** The fingerboard from its board to where it is glued on: square blank with its slots, sides, ends, radius and scoop, then what is let in, and dots. */
 export function boardSteps(model: Model): WorkStep[] {
   const { spec, instrument } = model;
   const { length, width, thickness } = instrument.boardBlank;
@@ -41,17 +42,6 @@ export function boardSteps(model: Model): WorkStep[] {
       ...{ part, cuts: ["end"], square: `${faces}, sides`, thickness },
       needs: [{ from: outline, what: "the board, its sides true" }],
     }),
-    ...(inlaid
-      ? [
-          {
-            ...{ ...own, id: `${part}.inlays`, at: "laser or CNC" as const, datum: "underside" },
-            what: "Cut the inlays' recesses while the face is flat; cut the inlays; try them dry",
-            ...{ square: `${faces}, sides`, thickness, measure: "depth of each recess" },
-            files: ["inlays", part, "inlays-inside"],
-            needs: [{ from: stepOf(part, "end"), what: "the board to its outline" }],
-          },
-        ]
-      : []),
     {
       ...{ ...own, id: `${part}.radius`, at: "bench", datum: "underside", square: "underside, sides" },
       what:
@@ -60,8 +50,26 @@ export function boardSteps(model: Model): WorkStep[] {
           : "Shape the arch and the scoop to the gauges, then with the sanding block, edges to their thickness",
       ...{ thickness, measure: "edges at both ends; arch by gauge; scoop under a straightedge" },
       files: [`${part}-ends`, `${part}-side`, "radius", "radius-*", "sanding-block"],
-      needs: [{ from: inlaid ? `${part}.inlays` : stepOf(part, "end"), what: "the board to its outline" }],
+      needs: [{ from: stepOf(part, "end"), what: "the board to its outline" }],
     },
+    ...insideSteps(model, {
+      ...{ part, datum: "underside", square: "underside, sides", needs: [arched] },
+    }),
+    ...(inlaid
+      ? [
+          {
+            ...{ ...own, id: `${part}.inlays`, at: "bench" as const, datum: "underside" },
+            what: "Cut the inlays, fit them to their recesses, glue them, sand them flush with the arch",
+            ...{
+              square: "underside, sides",
+              thickness: null,
+              measure: "fit all round",
+              files: ["inlays", part],
+            },
+            needs: [{ from: insidesDone(model, part, `${part}.radius`), what: "the board, routed for them" }],
+          },
+        ]
+      : []),
     ...(dots
       ? [
           {
@@ -77,7 +85,10 @@ export function boardSteps(model: Model): WorkStep[] {
 
 /** The steps after which the board can be glued on. */
 export function boardReady({ spec }: Model): string[] {
-  const after = [...(spec.dots.face.length + spec.dots.side.length > 0 ? ["fingerboard.dots"] : [])];
+  const after = [
+    ...(spec.inlays.length > 0 ? ["fingerboard.inlays"] : []),
+    ...(spec.dots.face.length + spec.dots.side.length > 0 ? ["fingerboard.dots"] : []),
+  ];
   return after.length === 0 ? ["fingerboard.radius"] : after;
 }
 

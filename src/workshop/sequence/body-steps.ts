@@ -2,6 +2,7 @@ import { underVeneers } from "../../instrument/under-veneers.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
+import { insideSteps, insidesDone } from "./inside-steps.ts";
 import { sawSteps, stepOf } from "./saw-step.ts";
 import { veneered, veneerStep } from "./veneer-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
@@ -47,11 +48,15 @@ export function bodySteps(model: Model): WorkStep[] {
         { from: "neck.core", what: "the core, to try in it" },
       ],
     },
-    {
-      ...{ ...own, id: "body.recesses", at: "router", datum: "back", square: faces, thickness },
-      what: "Sink what lies in the body: recesses and covers' ledges, wires' bores, mounts",
-      ...{ measure: "depth of each recess", files: ["body-back", "body-front-inside", "body-back-inside"] },
+    ...insideSteps(model, {
+      ...{ part: "body", datum: "back", square: faces },
       needs: [{ from: "body.room", what: "the body with its room for the core" }],
+    }),
+    {
+      ...{ ...own, id: "body.recesses", at: "drill press", datum: "back", square: faces, thickness },
+      what: "Bore what lies in the body: wires' ways, covers' pilots, shafts, mounts",
+      ...{ measure: "depth of each bore", files: ["body-back"] },
+      needs: [{ from: insidesDone(model, "body", "body.room"), what: "the body, routed" }],
     },
     {
       ...{ ...own, id: "body.edges", at: "bench", datum: "front", square: faces, thickness: null },

@@ -1,6 +1,7 @@
 import { dimensionOf } from "../../order/spec.ts";
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
+import { insideSteps, insidesDone } from "./inside-steps.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
 
 /**
@@ -83,13 +84,14 @@ function headWords({ spec }: Model): string {
   }
 }
 
-function coreSteps({ spec, instrument }: Model): WorkStep[] {
+function coreSteps(model: Model): WorkStep[] {
+  const { spec } = model;
   const of = (id: string) => dimensionOf(spec, id);
   const depth = of("core.depth");
   const before = "the neck, head and sides true";
   const front = { from: "neck.core", what: "the core's front, true" };
   const rods = of("rod.count");
-  const sunk = instrument.neckPins.length > 0;
+  const joined = spec.wings === null ? front : { from: "neck.joints", what: "the core, its joints true" };
   return [
     {
       ...{ ...own, id: "neck.core", at: "bench", datum: "gluing surface of the board", thickness: depth },
@@ -118,12 +120,22 @@ function coreSteps({ spec, instrument }: Model): WorkStep[] {
             needs: [front],
           },
         ]),
+    ...insideSteps(model, {
+      ...{ part: "neck", datum: "core's front", square: "core's front, back, sides", needs: [joined] },
+    }),
     {
-      ...{ ...own, id: "neck.recesses", at: "router", datum: "core's front", thickness: depth },
-      what: "Sink what lies in the core: recesses and covers' ledges from the back, wires' bores, the bridge's mount, the tailpiece's posts",
-      ...{ square: sunk ? "core's front, back, sides" : "core's front", measure: "depth of each recess" },
-      files: ["neck-back", "bridge-place", "neck-front-inside", "neck-back-inside"],
-      needs: [spec.wings === null ? front : { from: "neck.joints", what: "the core, its joints true" }],
+      ...{ ...own, id: "neck.recesses", at: "drill press", datum: "core's front", thickness: depth },
+      what: "Bore what lies in the core: wires' ways, covers' pilots, the bridge's mount, the tailpiece's posts",
+      ...{
+        square: "core's front, back, sides",
+        measure: "depth of each bore",
+        files: ["neck-back", "bridge-place"],
+      },
+      needs: [
+        insidesDone(model, "neck", "") === ""
+          ? joined
+          : { from: insidesDone(model, "neck", ""), what: "the core, routed" },
+      ],
     },
   ];
 }

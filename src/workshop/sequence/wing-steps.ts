@@ -3,6 +3,7 @@ import { type Side, sides } from "../../order/side.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
+import { insideSteps, insidesDone } from "./inside-steps.ts";
 import { sawSteps, stepOf } from "./saw-step.ts";
 import { veneered, veneerStep } from "./veneer-step.ts";
 import { inMm, type WorkStep } from "./work-step.ts";
@@ -55,14 +56,15 @@ function oneWing(model: Model, side: Side): WorkStep[] {
       ...{ part, datum: "joint face", square: `${faces}, joint face`, thickness, drawing: part },
       needs: [{ from: veneered(model, part, stepOf(part, "rim")), what: "the wing, sawn outside its line" }],
     }),
-    {
-      ...{ ...own, id: `${part}.recesses`, at: "router", datum: "joint face", square: faces, thickness },
-      what: `Sink what lies in the ${side} wing: recesses and covers' ledges, wires' bores, mounts`,
-      ...{
-        measure: "depth of each recess",
-        files: [`${part}-back`, `${part}-front-inside`, `${part}-back-inside`],
-      },
+    ...insideSteps(model, {
+      ...{ part, datum: "joint face", square: faces },
       needs: [{ from: outlineDone(model, part), what: "the wing to its outline" }],
+    }),
+    {
+      ...{ ...own, id: `${part}.recesses`, at: "drill press", datum: "joint face", square: faces, thickness },
+      what: `Bore what lies in the ${side} wing: wires' ways, covers' pilots, shafts, mounts`,
+      ...{ measure: "depth of each bore", files: [`${part}-back`] },
+      needs: [{ from: insidesDone(model, part, outlineDone(model, part)), what: "the wing, routed" }],
     },
     {
       ...{ ...own, id: `${part}.edges`, at: "bench", datum: "front", square: faces, thickness: null },

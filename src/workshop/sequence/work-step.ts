@@ -12,9 +12,9 @@ export type Place =
 /** What a step waits for: the step that gives it (its id, or what is in stock or bought), and what that hands over. */
 export type Need = { readonly from: string; readonly what: string };
 
-/** What is at a machine: a fixture with a guided edge or a drawing of saw lines, by its file's name, which of that drawing's cuts, and which face is up. */
+/** What is at a machine: a fixture with a guided edge, an inside template or a drawing of saw lines, by its file's name, which of that drawing's cuts, and which face is up. */
 export type SetUpAt =
-  | { readonly kind: "fixture"; readonly file: string; readonly up: string }
+  | { readonly kind: "fixture" | "inside"; readonly file: string; readonly up: string }
   | { readonly kind: "saw"; readonly file: string; readonly cut: string; readonly up: string };
 
 /**

@@ -1,7 +1,11 @@
 import type { Filed, WorkStep } from "../../../src/workshop/sequence/work-step.ts";
 
-/** What the machines really do at a set-up: the file, which of its cuts, and the thickness that the cutter or the blade goes through, mm. */
-export type AtMachine = { readonly file: string; readonly cut: string | null; readonly thickness: number };
+/** What the machines really do at a set-up: the file, which of its cuts, and the thickness that the cutter or the blade goes through, mm; null where it goes through none. */
+export type AtMachine = {
+  readonly file: string;
+  readonly cut: string | null;
+  readonly thickness: number | null;
+};
 
 /** Everything that is wrong with a sequence of work, in words: found by walking it, with nothing of what made it. */
 export function sequenceFaults(
@@ -24,7 +28,7 @@ export function sequenceFaults(
     if (setUp === null) continue;
     const real = machines.find((one) => isAt(setUp, one));
     if (real === undefined) faults.push(`${id} at no machine`);
-    else if (Math.abs((thickness ?? -1) - real.thickness) > 1e-6)
+    else if (Math.abs((thickness ?? -1) - (real.thickness ?? -1)) > 1e-6)
       faults.push(`${id} as thick as ${thickness}`);
     if (!files.includes(setUp.file)) faults.push(`${id} without ${setUp.file}`);
   }

@@ -13,6 +13,7 @@ function machinesOf(model: Model): AtMachine[] {
   const [plan, side] = model.sawing.sequence;
   return [
     ...model.fixtures().map(({ file, thickness }) => ({ file, cut: null, thickness })),
+    ...model.insides().map(({ file }) => ({ file, cut: null, thickness: null })),
     { file: "neck-saw-plan", cut: "plan", thickness: plan.work },
     { file: "neck-saw-side", cut: "side", thickness: side.work },
     ...model
