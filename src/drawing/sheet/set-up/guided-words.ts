@@ -8,9 +8,20 @@ import { inMm, type SetUpStep } from "../../../workshop/sequence/work-step.ts";
 import type { MadeFixture } from "./guided-picture-of.ts";
 import type { SetUpWords } from "./set-up-words.ts";
 import { toldOf } from "./told-of.ts";
+import { signedMm, toolRows } from "./tool-rows.ts";
 
 /** How true a template's cut edge and a shaped edge come out, mm (G: default, confirm). */
 const shaped = 0.2;
+
+/** The columns of a table of passes along a guided edge. */
+const passColumns = [
+  { name: "PASS", share: 9 },
+  { name: "GUIDE, MEASURED", share: 45 },
+  { name: "D", share: 12 },
+  { name: "TAKES", share: 12 },
+  { name: "LEAVES", share: 12 },
+  { name: "DONE", share: 12 },
+];
 
 /** What is written on the sheet of a fixture's set-up; `found` is what the checks found of its file. */
 export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly Finding[]): SetUpWords {
@@ -20,7 +31,7 @@ export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly
   return {
     cautions: setUp.machine.kind === "shaper" ? shaperCautions : routerCautions(setUp.machine.moves),
     settings: settingsOf(fixture, at),
-    passes: passesOf(fixture),
+    passes: { columns: passColumns, rows: passesOf(fixture) },
     strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
     measured: [
       [`Cutter ${cutter.id} across, today`, inMm(cutter.diameter)],
@@ -39,25 +50,9 @@ export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly
 function settingsOf(fixture: MadeFixture, at: SetUpStep): [string, string][] {
   const { setUp, thickness, sheet } = fixture;
   const { up } = at.setUp;
-  const { machine, cutter, guide, first, offset, speed } = setUp;
-  const turns = machine.rotation === "ccw" ? "counter-clockwise" : "clockwise";
-  const mount = machine.kind === "shaper" ? "shaper" : `router, ${machine.mount}`;
-  const bound = {
-    mark: "the tool's own mark",
-    diameter: "charts for its diameter",
-    rim: "70 m/s at the rim",
-  };
-  const before = first === null ? "" : `; first pass ${first.id} ${inMm(first.diameter)} (${first.measured})`;
+  const { cutter, guide } = setUp;
   return [
-    [
-      "Machine",
-      `${machine.id === mount ? mount : `${machine.id} (${mount})`}, spindle ${turns} seen from above the work`,
-    ],
-    ["Spindle speed", `${speed.rpm} rpm; borne ${inMm(speed.bound.rpm)} by ${bound[speed.bound.by]}`],
-    ["Cutter", `${cutter.id} ${inMm(cutter.diameter)}, measured ${cutter.measured}, fed by hand`],
-    ["Guide", `${guide.id} (${guide.kind}) ${inMm(guide.diameter)}, measured ${guide.measured}${before}`],
-    ["D", `${signed(offset)}: half of what the cutter is larger than the guide`],
-    ["Rim speed", `${inMm(speed.rim)} m/s`],
+    ...toolRows(setUp),
     [
       "Height",
       `cuts ${inMm(cutter.length)} of ${inMm(thickness)} + ${overLength}; ${guide.kind} ${inMm(guide.height)} high on a template edge ${inMm(sheet?.kind === "ok" ? sheet.thickness : templateThickness)} thick`,
@@ -77,7 +72,7 @@ function passesOf({ setUp: { cutter, guide, first, passes } }: MadeFixture): str
     const taken = first !== null && id === first.id ? first : guide;
     return [
       ...[String(i + 1), `${id} ${inMm(taken.diameter)} (${taken.measured})`],
-      ...[signed(guideOffset(cutter.diameter, taken.diameter)), inMm(takes), inMm(Math.max(0, left)), ""],
+      ...[signedMm(guideOffset(cutter.diameter, taken.diameter)), inMm(takes), inMm(Math.max(0, left)), ""],
     ];
   });
 }
@@ -103,8 +98,4 @@ function remarksOf({ grain, edge, sheet, said }: MadeFixture): string[] {
     ...places,
     ...from,
   ];
-}
-
-function signed(value: number): string {
-  return `${value > 0 ? "+" : ""}${value.toFixed(2)}`;
 }

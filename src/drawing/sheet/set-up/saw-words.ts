@@ -19,7 +19,7 @@ export function sawWords(model: Model, setUp: SawSetUp, at: WorkStep, found: rea
   return {
     cautions: cautionsOf(setUp),
     settings: [...settingsOf(setUp, at, allowance), ...fenceOf(model, setUp)],
-    passes: [],
+    passes: null,
     strip: null,
     measured: [
       tilt === 0

@@ -12,6 +12,9 @@ import type { Sheet } from "../sheet.ts";
 import { isMade, pictureOf } from "./guided-picture-of.ts";
 import { guidedSheet } from "./guided-sheet.ts";
 import { guidedWords } from "./guided-words.ts";
+import { insidePictureOf, isMadeInside } from "./inside-picture-of.ts";
+import { insideSheet } from "./inside-sheet.ts";
+import { insideWords } from "./inside-words.ts";
 import { sawPictureOf } from "./saw-picture-of.ts";
 import { sawSheet } from "./saw-sheet.ts";
 import { sawWords } from "./saw-words.ts";
@@ -66,7 +69,10 @@ function sheetOf(
   const { setUp } = step;
   const { file, up } = setUp;
   const own = found.filter(({ holds }) => holds.includes(file));
-  const of = setUp.kind === "saw" ? sawnBy(model, step, setUp.cut, own) : guidedBy(model, step, own);
+  const of =
+    setUp.kind === "saw"
+      ? sawnBy(model, step, setUp.cut, own)
+      : (setUp.kind === "inside" ? routedBy : guidedBy)(model, step, own);
   if (of === undefined) return [];
   return [
     {
@@ -94,6 +100,17 @@ function guidedBy(model: Model, step: SetUpStep, found: readonly Finding[]): Set
     store.answer(guidedSheet, {
       ...{ name: titleOf(file, up), papers: papersOf(model.spec.shop.paper) },
       ...{ picture: pictureOf(fixture), words: guidedWords(fixture, step, found) },
+    });
+}
+
+function routedBy(model: Model, step: SetUpStep, found: readonly Finding[]): SetUpSheet["of"] | undefined {
+  const { file, up } = step.setUp;
+  const inside = model.insides().find((one) => one.file === file);
+  if (inside === undefined || !isMadeInside(inside)) return undefined;
+  return (store) =>
+    store.answer(insideSheet, {
+      ...{ name: titleOf(file, up), papers: papersOf(model.spec.shop.paper) },
+      ...{ picture: insidePictureOf(inside), words: insideWords(inside, step, found) },
     });
 }
 

@@ -2,14 +2,17 @@ import type { Caution } from "../../../workshop/cautions/caution.ts";
 import { heading, paragraph, type Section } from "../bench/block.ts";
 import { inCapitals } from "../bench/in-capitals.ts";
 import { signalMeanings, signalPanel } from "../bench/signal-panel.ts";
-import { table } from "../bench/table.ts";
+import { type Column, table } from "../bench/table.ts";
 
 /** What is written on a set-up's sheet, in its own letters; rows are cells in the order of their columns. */
 export type SetUpWords = {
   readonly cautions: readonly Caution[];
   readonly settings: readonly (readonly [what: string, value: string])[];
-  /** One row a pass: which, guide, its offset, what it takes off and leaves; none at a saw. */
-  readonly passes: readonly (readonly string[])[];
+  /** One row a pass; none at a saw. */
+  readonly passes: {
+    readonly columns: readonly Column[];
+    readonly rows: readonly (readonly string[])[];
+  } | null;
   /** What a strip of scrap must read, and how it is cut; null where none is cut. */
   readonly strip: string | null;
   /** What is written down when it is measured, and what it should be. */
@@ -46,21 +49,14 @@ export function setUpSections(words: SetUpWords): Section[] {
       ],
       pairs(settings),
     ),
-    ...(passes.length === 0
+    ...(passes === null
       ? []
       : [
           {
             ...table(
               "PASSES",
-              [
-                { name: "PASS", share: 9 },
-                { name: "GUIDE, MEASURED", share: 45 },
-                { name: "D", share: 12 },
-                { name: "TAKES", share: 12 },
-                { name: "LEAVES", share: 12 },
-                { name: "DONE", share: 12 },
-              ],
-              passes.map((row) => row.map(inCapitals)),
+              passes.columns,
+              passes.rows.map((row) => row.map(inCapitals)),
             ),
             whole: true as const,
           },
