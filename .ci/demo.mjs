@@ -15,9 +15,13 @@ const { status } = spawnSync(process.execPath, [join("dist", "cli.js"), "make", 
 if (status === 0) {
   process.stdout.write(`
 The packs of ${orders.length} sample orders are in out/. Look first at
-  out/SY-0417/dimensions.md               every number of a five-string violin, and what the checks say
-  out/SY-0417/outlines/fingerboard.svg    its fingerboard as a picture; fingerboard.dxf beside it is for the machine
-  out/SY-0422/outlines/bridge.svg         the bridge of a seven-string violin, with its notches
+  out/SY-0417/index.html                          all of a five-string violin's pack: open it in a browser
+  out/SY-0417/bench/traveller.pdf                 what goes with the work: parts, cut list, what is bought, sequence of work
+  out/SY-0417/bench/set-up-wing-bass-router.pdf   a set-up's sheet: the work in its fixture, settings, passes, cautions
+  out/SY-0417/fixtures/neck-shaper.svg            the fixture of its neck; neck-shaper.dxf beside it is for the machine
+  out/SY-0417/bench/neck-sheet.svg                its neck with dimensions, tolerances and sections
+  out/SY-0422/bench/assembly.svg                  a seven-string violin put together, in three views and from the player's side
+  out/SY-0417/dimensions.md                       every number, and what the checks say
 Then change a number:
   node dist/cli.js make models/orders/SY-0417.yaml --strings 6
   node dist/cli.js compare out/SY-0417 out/SY-0417~*

@@ -15,6 +15,7 @@ import { fretOpen, fretStopped } from "./fret-clear.ts";
 import { guidedChecks } from "./guided/guided-checks.ts";
 import { headWall } from "./head-wall.ts";
 import { includedAngle } from "./included-angle.ts";
+import { insideChecks } from "./inside/inside-checks.ts";
 import { nutPitch } from "./nut-pitch.ts";
 import { bendOverNut, splayOverNut } from "./over-nut.ts";
 import { pinClear } from "./pin-clear.ts";
@@ -83,6 +84,7 @@ export const checks: readonly Check[] = [
   ...guidedChecks,
   ...[...sawnBlankStocks, smallStock, boardsEnough, ...sawnChecks],
   ...[dustOfWood, dustOfCarbon],
+  ...insideChecks,
 ];
 
 /** What every check finds in a model, by id; a refusal that the order overrules carries the reason. */

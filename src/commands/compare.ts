@@ -3,6 +3,7 @@ import { comparePair, compareSets } from "../pack/compare-packs.ts";
 import { filesMarkdown, filesText } from "../report/comparison-files.ts";
 import { comparisonMarkdown, comparisonText } from "../report/comparison-text.ts";
 import { type Compared, junitXml } from "../report/junit.ts";
+import { movedFiles } from "../report/moved-files.ts";
 import { type ComparedSets, movedTable, setsDiffer } from "../report/moved-table.ts";
 import type { Common } from "./console.ts";
 import { exit, run } from "./run.ts";
@@ -54,7 +55,8 @@ function pairText(compared: Compared, format: CompareGiven["format"]): string {
 
 function setsText(sets: ComparedSets, format: CompareGiven["format"]): string {
   if (format === "junit") return junitXml(sets.all, sets.gone);
-  if (format !== "json") return movedTable(sets, format);
+  if (format === "markdown") return movedTable(sets, format) + movedFiles(sets.all, format);
+  if (format === "text") return movedFiles(sets.all, format) + movedTable(sets, format);
   const orders = sets.all.map(({ name, comparison, files }) => ({ order: name, ...comparison, files }));
   return `${JSON.stringify({ orders, new: sets.fresh, gone: sets.gone, differs: setsDiffer(sets) }, undefined, 2)}\n`;
 }

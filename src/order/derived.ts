@@ -1,5 +1,6 @@
 import { blanksDerived } from "./blanks-derived.ts";
 import { allFixtures } from "./fixture-names.ts";
+import { allInsides } from "./inside-names.ts";
 import { restsDerived } from "./rests-derived.ts";
 import { type Side, sides } from "./side.ts";
 
@@ -242,5 +243,6 @@ function ofWing(side: Side): Derived[] {
 
 /** The names of a dimension that every fixture has. */
 function ofFixture(before: string, after: string): RegExp {
-  return new RegExp(`^${before}\\.(${allFixtures.map(({ file }) => file).join("|")})${after}$`);
+  const files = [...allFixtures, ...allInsides].map(({ file }) => file);
+  return new RegExp(`^${before}\\.(${files.join("|")})${after}$`);
 }

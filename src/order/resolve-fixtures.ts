@@ -1,4 +1,3 @@
-import { type FixtureBuild, fixtureNames } from "./fixture-names.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
@@ -7,12 +6,12 @@ import type { Shop } from "./shop.ts";
 import type { Spec } from "./spec.ts";
 
 /**
- * What an order names for its fixtures. A fixture that its build doesn't have, or a machine, a cutter or a guide that the shop doesn't
+ * What an order names for its fixtures, of which there are `names`. A fixture that there isn't, or a machine, a cutter or a guide that the shop doesn't
  * own, is a problem at its place; whether they go together is for whoever chooses.
  */
 export function resolveFixtures(
   { data, written }: ReadFile<OrderFile>,
-  build: FixtureBuild,
+  names: readonly string[],
   shop: Shop,
 ): Checked<Spec["fixtures"]> {
   const problems: Problem[] = [];
@@ -24,7 +23,6 @@ export function resolveFixtures(
       ...{ allowed: known.length > 0 ? known.join(", ") : "none: this design has no fixtures", hint },
     });
   };
-  const names = fixtureNames(build);
   const owned = { machine: shop.machines, cutter: shop.cutters, guide: shop.guides } as const;
   const fixtures = Object.entries(data.fixtures ?? {}).map(([name, named]) => {
     if (!names.includes(name)) unknown(["fixtures", name], true, name, names);

@@ -2,6 +2,8 @@ import type { z } from "zod";
 import { type Count, counts } from "./count.ts";
 import { designForms } from "./design-forms.ts";
 import { designProblems, ownName } from "./design-problems.ts";
+import { fixtureNames } from "./fixture-names.ts";
+import { allInsides, insideNames } from "./inside-names.ts";
 import type { FoundText, Library, Shelf } from "./library.ts";
 import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
@@ -108,9 +110,19 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
   const rests = values.ok ? resolveRests(design, values.value) : values;
+  const made = values.ok && features.ok && recesses.ok && rests.ok;
+  const insides = made
+    ? insideNames({
+        ...{ values: values.value, rests: rests.value.rests, recesses: recesses.value.recesses },
+        ...{ inlays: features.value.inlays, bridgeFoot: features.value.bridgeFoot },
+      })
+    : allInsides.map(({ file }) => file);
   const fixtures = resolveFixtures(
     order,
-    { build: design.data.build, body: features.ok ? features.value.body : null },
+    [
+      ...fixtureNames({ build: design.data.build, body: features.ok ? features.value.body : null }),
+      ...insides,
+    ],
     shop.data,
   );
   const paper = resolvePaper(order, shop.data);

@@ -8,7 +8,7 @@ import { fingerprintOf, hashOf } from "../step/key.ts";
 import type { PackFile } from "./pack-file.ts";
 
 /** Raised whenever full-size sheets of the same drawing may come out differently. */
-const layoutVersion = 2;
+const layoutVersion = 3;
 
 /** A drawing that was made: its file, its lines before the title, its step's key. */
 export type DrawnFlat = {

@@ -7,7 +7,9 @@ import { coverPart } from "../drawing/flat/recess-flats.ts";
 import { type Title, titled } from "../drawing/flat/titled.ts";
 import { plotFiles } from "../drawing/plot/plots.ts";
 import { assemblySheets } from "../drawing/sheet/assembly/assembly-sheets.ts";
+import { setUpSheets } from "../drawing/sheet/set-up/set-up-sheets.ts";
 import { sheetFiles } from "../drawing/sheet/sheets.ts";
+import { travellerOf } from "../drawing/sheet/traveller/traveller-of.ts";
 import { expectedOf } from "../files/dxf/expected.ts";
 import { readBackDxf } from "../files/dxf/read-back.ts";
 import { dxfText } from "../files/dxf/write-dxf.ts";
@@ -19,6 +21,7 @@ import type { Store } from "../step/store.ts";
 import { type Model, modelOf } from "../workshop/model.ts";
 import type { SolidFile } from "../workshop/solids/solid-file.ts";
 import { solidFiles } from "../workshop/solids/solids.ts";
+import { setUpPackFiles, travellerPackFiles } from "./bench-pack-files.ts";
 import { printsOf } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
 import { assembledFiles } from "./meshed-once.ts";
@@ -75,8 +78,11 @@ export async function packOf(spec: Spec, { store, solids, only = "all" }: Means)
   const prints = printsOf(keys, files);
   const notLookedAt = whole ? [] : solidChecks.map(({ id }) => id);
   const report = reportOf(model, found, prints, { parts: only, notLookedAt });
-  const { held } = made;
-  return { report, held, files: [...made.files, ...reportPackFiles(report, spec, held, made.files)] };
+  const { held, setUps } = made;
+  const { fingerprint } = report;
+  const words = () => travellerOf(model, { fingerprint, found, held, ...setUps, notLookedAt });
+  const filed = [...made.files, ...(whole ? await travellerPackFiles(words(), store) : [])];
+  return { report, held, files: [...filed, ...reportPackFiles(report, spec, held, filed)] };
 }
 
 /** What the files of a pack are made of. */
@@ -91,8 +97,10 @@ type Parts = {
   readonly whole: boolean;
 };
 
-/** All files of a pack but its report, by what was found, and those that are held back by it. */
-async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Pick<Pack, "files" | "held">> {
+type Filed = Pick<Pack, "files" | "held"> & { readonly setUps: ReturnType<typeof setUpSheets> };
+
+/** All files of a pack but its report and traveller, by what was found, and those that are held back by it. */
+async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Filed> {
   const { model, store, drawn, files, pieces, asked, wanted, whole } = parts;
   const named = [...drawn.map(({ file }) => file), ...files, ...(whole ? [{ name: "assembly" }] : [])];
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
@@ -100,11 +108,14 @@ async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Pick<Pa
   const flats = drawn.filter(({ file }) => free(file));
   const made = await drawnFiles(flats, model, found);
   made.push(...(await pictureFiles(model, store, found, wanted, free)));
+  const setUps = setUpSheets(model, found);
+  for (const sheet of setUps.sheets.filter(wanted))
+    made.push(...(await setUpPackFiles(sheet, model.spec, store, found)));
   const standing = whole && [{ name: "assembly" }, ...pieces].every(free);
   const sheets = standing ? await assemblySheetFiles(parts, found) : [];
   for (const file of asked.files.filter(free)) made.push(...(await file.files));
   if (standing) made.push(...(await asked.assembly()), ...sheets);
-  return { held, files: made };
+  return { held, files: made, setUps };
 }
 
 /** Machine files with their pictures, and each at full size on paper. */

@@ -15,6 +15,7 @@ import { fixtureDimensions } from "./fixture-dimensions.ts";
 import { forceDimensions } from "./force-dimensions.ts";
 import { fretDimensions } from "./fret-dimensions.ts";
 import { inlayDimensions } from "./inlay-dimensions.ts";
+import { insideDimensions } from "./inside-dimensions.ts";
 import { massDimensions } from "./mass-dimensions.ts";
 import { neckDimensions } from "./neck-dimensions.ts";
 import { nutDimensions } from "./nut-dimensions.ts";
@@ -38,6 +39,7 @@ export function dimensionsOf(spec: Spec): Dimension[] {
       ...clearDimensions(spec),
     ],
     ...[...fixtureDimensions(spec), ...blankDimensions(spec)],
+    ...insideDimensions(spec),
     ...[...bridgeDimensions, ...nutDimensions(spec)],
     ...[
       ...forceDimensions(spec),

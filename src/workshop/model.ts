@@ -6,6 +6,8 @@ import type { Store } from "../step/store.ts";
 import { type Blanks, blanks } from "./blanks.ts";
 import type { Fixture } from "./guided/fixture.ts";
 import { fixturesOf } from "./guided/fixtures.ts";
+import type { Inside } from "./inside/inside.ts";
+import { insidesOf } from "./inside/insides.ts";
 import { type PartSawing, partSawing } from "./part-sawing.ts";
 import { type Sawing, sawing } from "./sawing.ts";
 import { woodTaken } from "./stock/wood-taken.ts";
@@ -22,6 +24,8 @@ export type Model = {
   readonly masses: Masses;
   /** The fixtures that parts are cut against, each worked out when it is asked for. */
   readonly fixtures: () => readonly Fixture[];
+  /** The inside templates that recesses are cut through, each worked out when it is asked for. */
+  readonly insides: () => readonly Inside[];
 };
 
 /** The model of one spec; nothing is worked out until something asks for it. */
@@ -31,8 +35,10 @@ export function modelOf(spec: Spec, store: Store): Model {
   const boards = blanks(spec, made, saw, store);
   let fixtures: readonly Fixture[] | undefined;
   let sawn: readonly PartSawing[] | undefined;
+  let insides: readonly Inside[] | undefined;
   return {
     fixtures: () => (fixtures ??= fixturesOf(spec, made, store)),
+    insides: () => (insides ??= insidesOf(spec, made, store)),
     partSawing: () => (sawn ??= partSawing(spec, made, boards, store)),
     ...{ spec, instrument: made, forces: forces(spec, made, store), sawing: saw, blanks: boards },
     masses: masses(spec, made, store, () => ({

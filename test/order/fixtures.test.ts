@@ -45,7 +45,8 @@ describe("what an order names for its fixtures", () => {
 
   it("has none of the wings on a design without wings", () => {
     const [problem] = told("thrift", "fixtures:\n  wing-bass-router: { cutter: straight-12 }\n");
-    const allowed = "neck-shaper, body-bass-router, body-treble-router, fingerboard-router";
+    const own = "neck-shaper, body-bass-router, body-treble-router, fingerboard-router";
+    const allowed = `${own}, neck-front-inside, body-back-inside`;
     expect(problem).toMatchObject({ code: "unknown-name", allowed });
     expect(told("sedge", "fixtures:\n  body-bass-router: { cutter: straight-12 }\n")).toHaveLength(1);
   });

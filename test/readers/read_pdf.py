@@ -98,6 +98,7 @@ def measured(pdf, width, margin, scale, paths, between):
         groups = read(content)
         edge = (x0 + margin / POINT, y0 + margin / POINT, x1 - margin / POINT, y1 - margin / POINT)
         sheet = {"match": {}, "lines": [], "texts": []}
+        square = []
         for group in groups:
             name = group["name"]
             for points, pen, clip in group["lines"]:
@@ -108,9 +109,8 @@ def measured(pdf, width, margin, scale, paths, between):
                 out["inside"] = min(out["inside"], *(((b[i] - edge[i]) * (1, 1, -1, -1)[i] - pen / 2) * POINT for i in range(4)))
                 mm = [(x * kx, y * ky) for x, y in points]
                 if name == "square":
-                    sides = [math.dist(mm[i], mm[i + 1]) for i in range(4)] + [math.dist(mm[0], mm[2]) / math.sqrt(2)]
-                    out["square"] = max(out["square"], *(abs(side - 100) for side in sides))
-                    out["corner"] = [[x * POINT, (y1 - y) * POINT] for x, y in points[:4]]
+                    # Its four sides, or the four corners alone where it has no room for them: each an arm, the corner, an arm.
+                    square += list(zip(points[:4], mm[:4])) if len(points) > 3 else [(points[1], mm[1])]
                 if name.startswith("layer."):
                     own = LineString(mm)
                     cut = own if clip is None else own.intersection(box(clip[0] * kx, clip[1] * ky, clip[2] * kx, clip[3] * ky))
@@ -130,6 +130,12 @@ def measured(pdf, width, margin, scale, paths, between):
             if name.startswith("bar-"):
                 points = [(x * kx, y * ky) for x, y in group["lines"][0][0]]
                 if abs(math.dist(*points) - float(name.split(".")[1])) > 0.02: faults.append(f"{name} measures {math.dist(*points):.3f}")
+        if square:
+            mm = [place for _, place in square]
+            if len(mm) != 4: faults.append(f"a square of {len(mm)} corners")
+            sides = [math.dist(mm[i], mm[(i + 1) % 4]) for i in range(4)] + [math.dist(mm[0], mm[2]) / math.sqrt(2)]
+            out["square"] = max(out["square"], *(abs(side - 100) for side in sides))
+            out["corner"] = [[x * POINT, (y1 - y) * POINT] for (x, y), _ in square]
         names = [group["name"].split(".")[0] for group in groups]
         for group in groups:
             out["words"] += [said for said, *_ in group["texts"]]

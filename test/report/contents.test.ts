@@ -19,6 +19,8 @@ const nothing = { fingerprint: "a", readBack: null };
 const made = [
   { path: "outlines/nut.dxf", content: "x", what: 'nut <blank> & "slots"', ...nothing },
   { path: "outlines/nut.svg", content: "x", what: "picture: nut", pictureOf: "nut", ...nothing },
+  { path: "bench/set-up-neck.pdf", content: "x", what: "to print: a set-up", ...nothing },
+  { path: "bench/traveller.pdf", content: "x", what: "to print: the traveller", ...nothing },
   { path: "plots/tension.svg", content: "x", what: "plot", pictureOf: "strings", ...nothing },
 ];
 const held = [{ file: "bridge", check: "wall.bridge", why: "wood <breaks> out" }];
@@ -58,6 +60,16 @@ describe("the contents page", () => {
     expect(page).toContain("nut &lt;blank&gt; &amp; &quot;slots&quot;");
     expect(page).not.toContain("inches");
     expect(files(inch).get("index.html")).toContain('data-label="inches (off by mm)"');
+  });
+
+  it("lists what is printed for the bench, the traveller first, and says where there is nothing", () => {
+    const bench = page.slice(page.indexOf('<section id="bench">'), page.indexOf('<section id="pictures">'));
+    const links = [...bench.matchAll(/href="([^"]*)"/g)].map(([, link]) => link);
+    expect(links).toEqual(["bench/traveller.pdf", "bench/set-up-neck.pdf"]);
+    const bare = String(
+      reportPackFiles(report, spec, [], []).find(({ path }) => path === "index.html")!.content,
+    );
+    expect(bare).toContain("<p>Nothing.</p>");
   });
 
   it("is listed in the manifest, which lists everything but itself", () => {

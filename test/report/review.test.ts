@@ -11,6 +11,7 @@ import { compareFiles } from "../../src/report/compare-files.ts";
 import { filesMarkdown, filesText } from "../../src/report/comparison-files.ts";
 import { jsonLines } from "../../src/report/json-lines.ts";
 import { junitXml } from "../../src/report/junit.ts";
+import { movedFiles } from "../../src/report/moved-files.ts";
 import { movedTable, setsDiffer } from "../../src/report/moved-table.ts";
 import type { Report } from "../../src/report/report.ts";
 import { memoryStore } from "../../src/step/store.ts";
@@ -116,6 +117,14 @@ describe("packs that are compared", () => {
       table.match(/\| bridge\.height \| T-[13] \| sedge 5 (right|left) \| [\d.]+ \| [\d.]+ mm \| beyond \|/g),
     ).toHaveLength(2);
     expect(movedTable(sets, "text")).toMatch(/^bridge\.height {2}T-1 {2}sedge 5 right/);
+    const files = movedFiles(sets.all, "markdown");
+    expect(files).toContain("| outlines/nut | T-1 | dxf, svg | changed | `T-1/outlines/nut.svg` |");
+    expect(files.match(/^\| (outlines|plots)\//gm)).toHaveLength(
+      sets.all.flatMap((one) => one.files ?? []).length,
+    );
+    expect(movedFiles(sets.all, "text")).toContain("outlines/nut  T-1  dxf, svg  changed\n");
+    const alike = ok(compareSets(join(work, "old"), join(work, "old")));
+    expect([movedFiles(alike.all, "markdown"), movedFiles(alike.all, "text")]).toEqual(["", ""]);
     expect(compareSets(join(work, "old"), join(work, "nowhere"))).toMatchObject({
       ok: false,
       problems: [{ found: "no such folder" }],

@@ -1,10 +1,10 @@
 import { plain } from "../../workshop/guided/fault.ts";
 import type { Fixture } from "../../workshop/guided/fixture.ts";
 import type { HardPlace } from "../../workshop/guided/hard-places.ts";
-import { type FixtureRule, type Judged, ofSetUp, untried } from "./fixture-check.ts";
+import { type EdgeWith, type FixtureRule, type Judged, ofSetUp, untried } from "./fixture-check.ts";
 
 /** Whether the cutter is long enough for the thickness where it cuts. Found: its cutting length, mm. */
-export const cutterShort = ofSetUp(
+export const cutterShort = ofSetUp<Pick<Fixture, "setUp" | "thickness">>(
   "cutter.short",
   {
     stake: "injury",
@@ -37,19 +37,24 @@ export const cutterFeed = ofSetUp(
   }),
 );
 
+/** What hard places are told of. */
+type Placed = Pick<Fixture, "setUp" | "chosen"> & {
+  readonly edge: EdgeWith<{ readonly places: readonly HardPlace[] }>;
+};
+
 /** Whether the cutter gets into every hollow of the cut edges, but for those left to the hand. Found: how deep it leaves wood there, mm. */
-export const cutterLarge: FixtureRule = {
+export const cutterLarge: FixtureRule<Placed> = {
   name: "cutter.large",
   of: (fixture) => placesRule(fixture, "hollow", "cutter.large"),
 };
 
 /** Whether the guide lets every outward bend come out, but for those left to the hand. Found: how deep it is rounded, mm. */
-export const guideLarge: FixtureRule = {
+export const guideLarge: FixtureRule<Placed> = {
   name: "guide.large",
   of: (fixture) => placesRule(fixture, "outward", "guide.large"),
 };
 
-function placesRule(fixture: Fixture, kind: HardPlace["kind"], check: string): Judged {
+function placesRule(fixture: Placed, kind: HardPlace["kind"], check: string): Judged {
   const usual = {
     ...({ stake: "spoilage", unit: "mm", limit: 0.01 } as const),
     source: "what the finished edge is, compared with what this cutter and guide can bring out",

@@ -1,14 +1,16 @@
 import type { Path } from "../../geometry/path.ts";
 import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
 import type { Point } from "../../geometry/point.ts";
-import type { Arrow } from "../../workshop/guided/fixture.ts";
-import { type FixtureRule, untried } from "./fixture-check.ts";
+import type { Arrow, Fixture } from "../../workshop/guided/fixture.ts";
+import { type EdgeWith, type FixtureRule, untried } from "./fixture-check.ts";
 
 /**
  * Whether every arrow runs against the rotation. Found: how many climb. The tooth that touches the wood is turned about the cutter's
  * middle, which lies beyond the edge where the arrow stands; against the rotation the tool goes the way that it moves.
  */
-export const feedClimb: FixtureRule = {
+export const feedClimb: FixtureRule<
+  Pick<Fixture, "feed" | "setUp"> & { readonly edge: EdgeWith<{ readonly edge: Path }> }
+> = {
   name: "feed.climb",
   of: ({ edge, feed, setUp }) => {
     const usual = {

@@ -1,14 +1,24 @@
 import type { Spec } from "../../order/spec.ts";
 import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { fixtureNamed } from "../../workshop/guided/fixtures.ts";
+import type { GuidedEdge } from "../../workshop/guided/guided-edge.ts";
 import type { SetUp } from "../../workshop/guided/set-up.ts";
 import type { Check, Finding } from "../check.ts";
 
 /** What one rule says of a fixture: all of a finding but whose it is. */
 export type Judged = Omit<Finding, "id" | "subject" | "holds">;
 
-/** A rule for fixtures: the check's name without the file, and what it says. */
-export type FixtureRule = { readonly name: string; readonly of: (fixture: Fixture, spec: Spec) => Judged };
+/** A rule for fixtures, or for whatever has what it asks for: the check's name without the file, and what it says. */
+export type FixtureRule<F = Fixture> = {
+  readonly name: string;
+  readonly of: (fixture: F, spec: Spec) => Judged;
+};
+
+/** A guided edge that has something, or why there is none. */
+export type EdgeWith<T> =
+  | ({ readonly kind: "ok" } & T)
+  | { readonly kind: Exclude<GuidedEdge["kind"], "ok"> }
+  | null;
 
 /** A rule as a check of one fixture, by its file: while it refuses, that file isn't written. */
 export function fixtureCheck(
@@ -35,11 +45,11 @@ export function untried(usual: Usual, see: string): Judged {
 }
 
 /** A rule about a set-up; without one it points at what is missing. */
-export function ofSetUp(
+export function ofSetUp<F extends Pick<Fixture, "setUp"> = Pick<Fixture, "setUp">>(
   name: string,
   usual: Usual,
-  judge: (setUp: SetUp, fixture: Fixture) => Pick<Judged, "status" | "found" | "why"> & Partial<Usual>,
-): FixtureRule {
+  judge: (setUp: SetUp, fixture: F) => Pick<Judged, "status" | "found" | "why"> & Partial<Usual>,
+): FixtureRule<F> {
   return {
     name,
     of: (fixture) =>

@@ -1,8 +1,9 @@
 import { plain } from "../../workshop/guided/fault.ts";
+import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
 
 /** Whether the shop has a sheet that the template comes out of. Found: the blank's length, or the thickness wanted, mm. */
-export const fixtureStock: FixtureRule = {
+export const fixtureStock: FixtureRule<Pick<Fixture, "sheet">> = {
   name: "stock",
   of: ({ sheet }) => {
     const usual = {

@@ -1,8 +1,9 @@
 import { plain } from "../../workshop/guided/fault.ts";
+import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { ofSetUp } from "./fixture-check.ts";
 
 /** Whether more than half of what rides bears on the template's edge, and a bit clears its bush. Found: the part that bears, or the bush's diameter, mm. */
-export const guideBearing = ofSetUp(
+export const guideBearing = ofSetUp<Pick<Fixture, "setUp" | "sheet">>(
   "guide.bearing",
   {
     stake: "injury",

@@ -1,19 +1,23 @@
+import type { Path } from "../../geometry/path.ts";
 import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
 import { pointOn } from "../../geometry/path-measures/segment-places.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
 import { plain } from "../../workshop/guided/fault.ts";
 import type { Fixture, Kept } from "../../workshop/guided/fixture.ts";
 import type { KeptGap } from "../../workshop/virtual-cut/virtual-cut.ts";
-import { type FixtureRule, type Usual, untried } from "./fixture-check.ts";
+import { type EdgeWith, type FixtureRule, type Usual, untried } from "./fixture-check.ts";
+
+/** What the virtual cut of something is told of. */
+type Tried = Pick<Fixture, "cut" | "kept">;
 
 /** The gaps of one kind of thing that the cutter must not come near, by the virtual cut; nothing where it could not be tried. */
-function gapsOf({ cut, kept }: Fixture, what: Kept["what"]): readonly KeptGap[] | undefined {
+function gapsOf({ cut, kept }: Tried, what: Kept["what"]): readonly KeptGap[] | undefined {
   if (cut?.kind !== "ok") return undefined;
   const ids = kept.filter((one) => one.what === what).map(({ id }) => id);
   return cut.kept.filter(({ id }) => ids.includes(id));
 }
 
-function clear(name: string, what: readonly Kept["what"][], usual: Usual): FixtureRule {
+function clear(name: string, what: readonly Kept["what"][], usual: Usual): FixtureRule<Tried> {
   return {
     name,
     of: (fixture) => {
@@ -51,8 +55,11 @@ export const metal = clear("metal", ["pin", "screw"], {
   source: "general trade knowledge: default, confirm",
 });
 
+/** What is asked of whatever hands hold: its template too, that its handholds have to lie on. */
+type HandHeld = Tried & Pick<Fixture, "setUp"> & { readonly edge: EdgeWith<{ readonly template: Path }> };
+
 /** Whether hands are far enough from the cutter along the whole path. Found: the least distance of a handhold, mm. */
-export const handNear: FixtureRule = {
+export const handNear: FixtureRule<HandHeld> = {
   name: "hand.near",
   of: (fixture) => {
     const usual = {
@@ -94,7 +101,7 @@ export const handNear: FixtureRule = {
 };
 
 /** A handhold that doesn't lie on the template with all of it. */
-function offBase({ edge, kept }: Fixture): string | undefined {
+function offBase({ edge, kept }: HandHeld): string | undefined {
   if (edge?.kind !== "ok") return undefined;
   const depth = depthsIn(edge.template);
   return kept.find(

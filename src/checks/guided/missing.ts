@@ -1,9 +1,13 @@
 import type { Fault } from "../../workshop/guided/fault.ts";
+import type { Fixture } from "../../workshop/guided/fixture.ts";
 import type { FixtureRule } from "./fixture-check.ts";
 
 const source = "the shop's file and what the order names";
 
-function missing(name: "machine.missing" | "cutter.missing" | "guide.missing", what: string): FixtureRule {
+function missing(
+  name: "machine.missing" | "cutter.missing" | "guide.missing",
+  what: string,
+): FixtureRule<Pick<Fixture, "chosen">> {
   return {
     name,
     of: ({ chosen }) => {
@@ -21,7 +25,7 @@ function missing(name: "machine.missing" | "cutter.missing" | "guide.missing", w
 }
 
 /** Whether the shop has a machine for a fixture's cut, a cutter on it and a guide for that. Found: 1 where it has. */
-export const missingRules: readonly FixtureRule[] = [
+export const missingRules: readonly FixtureRule<Pick<Fixture, "chosen">>[] = [
   missing("machine.missing", "machine"),
   missing("cutter.missing", "cutter"),
   missing("guide.missing", "guide"),

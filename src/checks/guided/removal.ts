@@ -1,11 +1,12 @@
 import { plain } from "../../workshop/guided/fault.ts";
+import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { ofSetUp } from "./fixture-check.ts";
 
 /** The saw's wander, what a last pass takes at most, and what a trimming pass on a router is published as, mm. */
 const limits = { wander: 0.5, last: { shaper: 1.6, router: 1.5 }, trim: { usual: 1.5, most: 3 } } as const;
 
 /** How much wood the passes take off, worked out from the guides' own diameters. Found: the most over its limit, or the first pass, mm. */
-export const removal = ofSetUp(
+export const removal = ofSetUp<Pick<Fixture, "setUp" | "allowance">>(
   "removal",
   {
     ...{ stake: "injury", unit: "mm", limit: 0 },

@@ -1,4 +1,5 @@
 import { plain } from "../../workshop/guided/fault.ts";
+import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
 
 /** How far what is left may be from the finished edge, mm. */
@@ -31,7 +32,7 @@ export const edgeNone: FixtureRule = {
 };
 
 /** Whether rolling the guide along the written edge leaves the part. Found: the greatest deviation outside of what is left to the hand, mm. */
-export const virtualCutRule: FixtureRule = {
+export const virtualCutRule: FixtureRule<Pick<Fixture, "cut">> = {
   name: "virtual-cut",
   of: ({ cut }) => {
     const usual = {

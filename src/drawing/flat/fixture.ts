@@ -5,8 +5,10 @@ import type { Point } from "../../geometry/point.ts";
 import { step } from "../../step/step.ts";
 import type { Arrow } from "../../workshop/guided/fixture.ts";
 import type { Holding } from "../../workshop/guided/holding.ts";
+import { arrowShapes } from "./arrow-shapes.ts";
+import { clearNotes, type Label } from "./clear-notes.ts";
 import { type FixtureNotesInput, fixtureNotes } from "./fixture-notes.ts";
-import { type Flat, layers, letterHeight, lineBetween, type Note, type Shape } from "./flat.ts";
+import { type Flat, layers, letterHeight, type Note, type Shape } from "./flat.ts";
 
 /**
  * What a fixture is drawn from, mm, as it lies before whoever cuts: the part's outline, and the rest where there is a set-up and an edge;
@@ -26,15 +28,15 @@ export type FixtureFlatInput = {
   } | null;
 };
 
-/** Length of an arrow and of its barbs, how far notes stand from the template, mm. */
-const sizes = { arrow: 18, barb: 4, beside: 10 };
+/** Length of an arrow, how far notes stand from the template, mm. */
+const sizes = { arrow: 18, beside: 10 };
 
 /**
  * A fixture: the template to cut out with its guided edge and the finished part on it, what is scribed for batten, clamps and handholds, the
  * holes with their drills, arrows for the cutter's way, and what to know. Without a set-up it shows the part and says what is
  * missing; a check keeps it from being written.
  */
-export const fixtureFlat = step("fixture.flat", 1, ({ outline, missing, made }: FixtureFlatInput): Flat => {
+export const fixtureFlat = step("fixture.flat", 2, ({ outline, missing, made }: FixtureFlatInput): Flat => {
   if (made === null) {
     const { minX, maxY } = extentsOf([outline])!;
     const words = stacked([missing ?? "NO FIXTURE"], minX, maxY + sizes.beside + letterHeight);
@@ -42,44 +44,30 @@ export const fixtureFlat = step("fixture.flat", 1, ({ outline, missing, made }: 
   }
   const { template, edge, holding, arrows, notes } = made;
   const { minX, maxY } = extentsOf([template, ...arrows.map(({ at }) => circle(at, sizes.arrow))])!;
-  const words = fixtureNotes(notes);
-  return {
-    shapes: [
-      { layer: layers.outer, path: template },
-      { layer: layers.part, path: outline },
-      { layer: layers.guided, path: edge },
-      ...[...(holding.batten === null ? [] : [holding.batten]), ...holding.marks].map((path) => ({
-        layer: layers.scribe,
-        path,
-      })),
-      ...holding.clamps.flatMap(({ base, arm }) =>
-        [base, arm].map((path) => ({ layer: layers.scribe, path })),
-      ),
-      ...holding.handholds.map(({ path }) => ({ layer: layers.scribe, path })),
-      ...holding.holes.map(({ at, diameter }) => ({
-        layer: layers.bore(diameter),
-        path: circle(at, diameter / 2),
-      })),
-      ...arrows.flatMap(arrowShapes),
-      ...toolShapes(made),
-    ],
-    notes: [
-      ...holding.holes.map(({ at, diameter, what }) =>
-        note(
-          `${what.toUpperCase()}: DRILL ${diameter}`,
-          at.x,
-          at.y - diameter / 2 - 1.6 * letterHeight,
-          "center",
-        ),
-      ),
-      ...holding.clamps.map(({ id, base }) => {
-        const { x, y } = middleOf(base);
-        return note(id.toUpperCase(), x, y, "center");
-      }),
-      ...endNotes(made),
-      ...stacked(words, minX, maxY + sizes.beside + words.length * lineStep),
-    ],
-  };
+  const words = stacked(
+    fixtureNotes(notes),
+    minX,
+    maxY + sizes.beside + fixtureNotes(notes).length * lineStep,
+  );
+  const shapes = [
+    { layer: layers.outer, path: template },
+    { layer: layers.part, path: outline },
+    { layer: layers.guided, path: edge },
+    ...[...(holding.batten === null ? [] : [holding.batten]), ...holding.marks].map((path) => ({
+      layer: layers.scribe,
+      path,
+    })),
+    ...holding.clamps.flatMap(({ base, arm }) => [base, arm].map((path) => ({ layer: layers.scribe, path }))),
+    ...holding.handholds.map(({ path }) => ({ layer: layers.scribe, path })),
+    ...holding.holes.map(({ at, diameter }) => ({
+      layer: layers.bore(diameter),
+      path: circle(at, diameter / 2),
+    })),
+    ...arrows.flatMap((arrow) => arrowShapes(arrow, sizes.arrow)),
+    ...toolShapes(made),
+  ];
+  const { notes: labels, leaders } = clearNotes(labelsOf(made), shapes, words);
+  return { shapes: [...shapes, ...leaders], notes: [...labels, ...words] };
 });
 
 const lineStep = letterHeight * 1.7;
@@ -98,18 +86,6 @@ function middleOf({ points }: Path): Point {
   return { x: sum.x / points.length, y: sum.y / points.length };
 }
 
-function arrowShapes({ at, way }: Arrow): Shape[] {
-  const { arrow, barb } = sizes;
-  const tip = { x: at.x + (way.x * arrow) / 2, y: at.y + (way.y * arrow) / 2 };
-  const tail = { x: at.x - (way.x * arrow) / 2, y: at.y - (way.y * arrow) / 2 };
-  const side = (s: number) =>
-    lineBetween(tip.x, tip.y, tip.x - barb * (way.x - s * way.y), tip.y - barb * (way.y + s * way.x));
-  return [lineBetween(tail.x, tail.y, tip.x, tip.y), side(0.5), side(-0.5)].map((path) => ({
-    layer: layers.note,
-    path,
-  }));
-}
-
 type Made = NonNullable<FixtureFlatInput["made"]>;
 
 /** The end of the guided edge, how it is walked there, and the middle of a guide that touches it. */
@@ -122,18 +98,22 @@ function endOf({ edge, notes: { guide } }: Made, end: "first" | "last") {
   return { x: at.x + (out.x * guide.diameter) / 2, y: at.y + (out.y * guide.diameter) / 2, out };
 }
 
-/** Where the cut begins and where it ends, said beside the cutter's place there. */
-function endNotes(made: Made): Note[] {
+/** What is said beside holes, on clamps, and beside the cutter's place where the cut begins and where it ends. */
+function labelsOf(made: Made): Label[] {
   const { cutter, guide } = made.notes;
-  const aside = Math.max(cutter.diameter, guide.diameter) / 2 + 2;
-  return (["first", "last"] as const).map((end) => {
-    const { x, y, out } = endOf(made, end);
-    const starts = (end === "first") === (made.way === "along");
-    const text = starts ? "START HERE ON THE RUN-IN" : "RUN-OUT ENDS HERE";
-    const [beside, over] = [x + out.x * aside, y - letterHeight / 2 + out.y * (aside + 4 * letterHeight)];
-    if (Math.abs(out.y) > Math.abs(out.x)) return note(text, beside, over, "center");
-    return note(text, beside, y - letterHeight / 2, out.x > 0 ? "left" : "right");
-  });
+  const aside = Math.max(cutter.diameter, guide.diameter) / 2;
+  return [
+    ...made.holding.clamps.map(({ id, base }) => ({ text: id.toUpperCase(), at: middleOf(base), reach: 0 })),
+    ...(["first", "last"] as const).map((end) => {
+      const { x, y, out } = endOf(made, end);
+      const starts = (end === "first") === (made.way === "along");
+      const text = starts ? "START HERE ON THE RUN-IN" : "RUN-OUT ENDS HERE";
+      return { text, at: { x: x + out.x, y: y + out.y }, reach: aside };
+    }),
+    ...made.holding.holes.map(({ at, diameter, what }) => ({
+      ...{ text: `${what.toUpperCase()}: DRILL ${diameter}`, at, reach: diameter / 2 },
+    })),
+  ];
 }
 
 /** Cutter and guide about one middle, where the cut begins: how they stand to the edge is seen at once. */

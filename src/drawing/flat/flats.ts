@@ -8,6 +8,7 @@ import { fingerboardFlat } from "./fingerboard.ts";
 import { fixtureFlats } from "./fixture-flats.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { inlayFlats } from "./inlay-flats.ts";
+import { insideFlats } from "./inside-flats.ts";
 import { neckFlats } from "./neck-flats.ts";
 import { nutFlat } from "./nut.ts";
 import { partSawFlats } from "./part-saw-flats.ts";
@@ -84,6 +85,7 @@ export const flatFiles: readonly FlatFile[] = [
   ...wingFlats,
   ...bodyFlats,
   ...fixtureFlats,
+  ...insideFlats,
   ...recessFlats,
   ...partSawFlats,
 ];

@@ -8,13 +8,14 @@ import { type Flat, layers, type Note, type Shape } from "../flat/flat.ts";
 import type { FromNumbers } from "../flat/from-numbers.ts";
 import { textBox } from "../sheet/lettering.ts";
 import type { Box, Marks, SheetLine, SheetText } from "../sheet/sheet.ts";
+import { type Chord, chordsOf, clearTexts } from "./clear-texts.ts";
 import { remarkPages } from "./remark-pages.ts";
 import { tileBars } from "./tile-bars.ts";
 import { joinGroups } from "./tile-joins.ts";
 import { tileMap } from "./tile-map.ts";
 import type { MarkGroup, Page } from "./tile-page.ts";
 import { type Tile, type TilePlan, tileName, tilePlan } from "./tile-plan.ts";
-import { tileSquare } from "./tile-square.ts";
+import { squareWords, tileSquare } from "./tile-square.ts";
 import { footHeight, footSides, remarksFit, type TileTitle, tileWords } from "./tile-words.ts";
 
 /** What is laid out: a drawing as it stands before its title, whose it is, the paper, and what is not taken from paper. */
@@ -50,11 +51,13 @@ export function fullSize({ flat, title, paper, fromNumbers }: FullSize): {
   };
   const plan = tilePlan(box, paper, (width) => footHeight(own, width), keptWhole(flat, texts));
   const outlines = flat.shapes.filter(({ layer }) => !isNote(layer)).map(({ path }) => path);
-  const drawn = [...lines.flatMap(({ line }) => placesOn(line.path)), ...texts.flatMap(placesRound)];
+  const drawn = lines.flatMap(({ line }) => placesOn(line.path));
+  const chords = chordsOf(lines.map(({ line }) => line.path));
   const pages = plan.tiles.map((tile): Page => {
     const { paper: size, scale } = plan;
-    const furniture = furnitureOf(plan, tile, own, outlines, drawn);
-    return { paper: size, scale, groups: [...drawingGroups(plan, tile, lines, texts), ...furniture] };
+    const { words, square } = wordsOn(plan, tile, texts, { chords, drawn });
+    const furniture = furnitureOf(plan, tile, own, outlines, square);
+    return { paper: size, scale, groups: [...drawingGroups(plan, tile, lines, words), ...furniture] };
   });
   const width = plan.inside.maxX - plan.inside.minX;
   if (remarksFit(own, width)) return { pages, plan };
@@ -113,12 +116,45 @@ function shiftOf({ window }: TilePlan, { shows }: Tile): Point {
   return { x: window.minX - shows.minX, y: window.minY - shows.minY };
 }
 
-/** What a sheet shows of the drawing, one group a layer; words stand whole where any sheet has room for them. */
+/** What is drawn, as chords and as places along its lines, in the drawing. */
+type Ground = { readonly chords: readonly Chord[]; readonly drawn: readonly Point[] };
+
+/**
+ * The words of the drawing that one sheet shows, off its lines, its joins, its square and one another, and the square on the page. Words that are whole on some
+ * sheets stand on those, others on that which their middle lies on.
+ */
+function wordsOn(
+  plan: TilePlan,
+  tile: Tile,
+  texts: readonly SheetText[],
+  { chords, drawn }: Ground,
+): { words: SheetText[]; square: Marks } {
+  const { x, y } = shiftOf(plan, tile);
+  const onPage = (places: readonly Point[]) => places.map((at) => ({ x: at.x + x, y: at.y + y }));
+  const own = texts.filter((text) => {
+    const box = textBox(text);
+    const whole = plan.tiles.some(({ shows }) => holds(shows, box));
+    return whole ? holds(tile.shows, box) : plan.tiles.find(({ shows }) => isIn(shows, box)) === tile;
+  });
+  const joins = joinGroups(plan, tile, { x: 0, y: 0 }).flatMap(({ marks, clip }) =>
+    clip === null ? [] : marks.lines.map(({ path }) => path),
+  );
+  const lines = onPage([...drawn, ...joins.flatMap(placesOn)]);
+  const square = tileSquare(plan.window, [...lines, ...onPage(own.flatMap(placesRound))]);
+  const sides = chordsOf(square.map(({ path }) => path)).map(([x1, y1, x2, y2]): Chord => {
+    return [x1 - x, y1 - y, x2 - x, y2 - y];
+  });
+  const words = clearTexts(own, [...chords, ...chordsOf(joins), ...sides], tile.shows);
+  const label = squareWords(square, plan.window, [...lines, ...onPage(words.flatMap(placesRound))]);
+  return { words, square: { lines: square, texts: label } };
+}
+
+/** What a sheet shows of the drawing, one group a layer, and its words. */
 function drawingGroups(
   plan: TilePlan,
   tile: Tile,
   lines: readonly Drawn[],
-  texts: readonly SheetText[],
+  words: readonly SheetText[],
 ): MarkGroup[] {
   const shift = shiftOf(plan, tile);
   const seen = lines.filter(({ line }) => meets(extentsOf([line.path])!, tile.shows));
@@ -126,13 +162,8 @@ function drawingGroups(
     const marks = { lines: seen.filter((each) => each.layer === layer).map(({ line }) => line), texts: [] };
     return { name: `layer.${layer}`, marks, shift, clip: plan.window };
   });
-  const own = texts.filter((text) => {
-    const box = textBox(text);
-    const whole = plan.tiles.some(({ shows }) => holds(shows, box));
-    return whole ? holds(tile.shows, box) : meets(box, tile.shows);
-  });
-  const notes: Marks = { lines: [], texts: own };
-  return own.length === 0 ? groups : [...groups, { name: "notes", marks: notes, shift, clip: plan.window }];
+  const notes: Marks = { lines: [], texts: words };
+  return words.length === 0 ? groups : [...groups, { name: "notes", marks: notes, shift, clip: plan.window }];
 }
 
 function furnitureOf(
@@ -140,23 +171,18 @@ function furnitureOf(
   tile: Tile,
   title: TileTitle,
   outlines: readonly Path[],
-  drawn: readonly Point[],
+  square: Marks,
 ): MarkGroup[] {
   const { window, inside } = plan;
   const shift = shiftOf(plan, tile);
   const here = { shift: { x: 0, y: 0 }, clip: null };
   const bars = tileBars(window);
-  const places = drawn.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y }));
   const joins = joinGroups(plan, tile, shift);
-  const onJoins = joins.flatMap(({ marks, clip }) =>
-    clip === null ? [] : marks.lines.flatMap(({ path }) => placesOn(path)),
-  );
-  places.push(...onJoins.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y })));
   const foot = window.minY - 9;
   const mapBox = { minX: inside.maxX - footSides.map, maxX: inside.maxX, minY: inside.minY, maxY: foot - 1 };
   return [
     ...joins,
-    { name: "square", marks: tileSquare(window, places), ...here },
+    { name: "square", marks: square, ...here },
     { name: `bar-x.${bars.lengths[0]}`, marks: bars.x, ...here },
     { name: `bar-y.${bars.lengths[1]}`, marks: bars.y, ...here },
     { name: "map", marks: tileMap(plan, tile, outlines, mapBox), ...here },
@@ -168,6 +194,12 @@ const meets = (a: Box, b: Box) =>
   a.minX <= b.maxX && a.maxX >= b.minX && a.minY <= b.maxY && a.maxY >= b.minY;
 const holds = (a: Box, b: Box) =>
   a.minX <= b.minX && a.maxX >= b.maxX && a.minY <= b.minY && a.maxY >= b.maxY;
+
+/** Whether a box's middle lies in another. */
+const isIn = ({ minX, maxX, minY, maxY }: Box, b: Box) => {
+  const [x, y] = [(b.minX + b.maxX) / 2, (b.minY + b.maxY) / 2];
+  return x >= minX && x <= maxX && y >= minY && y <= maxY;
+};
 
 /** Places along a path, some millimetres apart. */
 function placesOn(path: Path): Point[] {

@@ -27,6 +27,7 @@ export function contentsPage(contents: Contents): string {
   const about = `Design ${design}: ${spec.title}. ${strings} strings (${spec.strings.map(({ name }) => name).join(" ")}), ${hand} hand${revision}. Fingerprint ${fingerprint}.`;
   const sections = [
     section("checks", "Checks", [countsOf(report), ...heldBack(held), checksTable(checks)].join("\n")),
+    section("bench", "For the bench", benchOf(contents)),
     section("pictures", "Pictures", picturesOf(contents.pictures)),
     section("numbers", "Numbers", numbersOf(contents)),
     section("files", "Files", filesOf(contents)),
@@ -45,7 +46,7 @@ ${contentsStyle}</style>
 <h1>${escaped(order)}</h1>
 <p>${escaped(about)}</p>
 <p class="caution"><strong>Machines can maim.</strong> Nothing here says that a cut or a set-up is without danger: local codes, the machine's manual and a competent person come first.</p>
-<nav><a href="#checks">Checks</a> <a href="#pictures">Pictures</a> <a href="#numbers">Numbers</a> <a href="#files">Files</a></nav>
+<nav><a href="#checks">Checks</a> <a href="#bench">For the bench</a> <a href="#pictures">Pictures</a> <a href="#numbers">Numbers</a> <a href="#files">Files</a></nav>
 </header>
 <main>
 ${sections.join("\n")}
@@ -92,6 +93,16 @@ function checksTable(checks: readonly ReportedCheck[]): string {
     );
   });
   return table(["Answer", "Check", "At stake", "Found", "Limit", "Why"], rows);
+}
+
+/** What is printed and goes to the bench with the work, the traveller first. */
+function benchOf({ files }: Contents): string {
+  const printed = files.filter(({ path }) => path.startsWith("bench/") && path.endsWith(".pdf"));
+  const first = (path: string) => (path === "bench/traveller.pdf" ? 0 : 1);
+  const rows = printed
+    .toSorted((a, b) => first(a.path) - first(b.path))
+    .map(({ path, what }) => row([`<a href="${link(path)}">${escaped(path)}</a>`, escaped(what)], ["", ""]));
+  return rows.length === 0 ? "<p>Nothing.</p>" : table(["File", "What it is"], rows);
 }
 
 function picturesOf(pictures: readonly Picture[]): string {

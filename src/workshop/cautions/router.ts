@@ -18,17 +18,40 @@ const hands: { readonly [moves in "work" | "tool"]: Caution } = {
   },
 };
 
-/** The cautions of a router and its templates, for every sheet made for one, by what moves; the gravest first. */
-export function routerCautions(moves: "work" | "tool"): readonly Caution[] {
+/** Where a cut in an opening begins: at a tool that is lowered, or at work that is set over a standing bit. */
+const intoOpening: { readonly [moves in "work" | "tool"]: Caution } = {
+  tool: {
+    signal: "WARNING",
+    text: "PLUNGE AT THE MARK, IN WASTE AND CLEAR OF THE EDGE, WITH A BIT THAT CUTS AT ITS END; LIFT IT OUT AND LET IT STOP BEFORE THE ROUTER IS MOVED AWAY",
+    source: "S: PUBLISHED ROUTER GUIDANCE; THE MACHINE'S MANUAL",
+  },
+  work: {
+    signal: "WARNING",
+    text: "BORE A HOLE WIDER THAN THE BIT AT THE MARK AND SET THE WORK OVER THE BIT WHILE THE MACHINE STANDS; NEVER LOWER WORK ONTO A TURNING BIT, NEVER LIFT IT OFF ONE",
+    source: "G: DEFAULT, CONFIRM; THE MACHINE'S MANUAL",
+  },
+};
+
+/**
+ * The cautions of a router and its templates, for every sheet made for one, by what moves and whether an opening is cut, which has no run-in; the gravest
+ * first.
+ */
+export function routerCautions(
+  moves: "work" | "tool",
+  edge: "outside" | "opening" = "outside",
+): readonly Caution[] {
+  const guided = guidedCautions.map((one) =>
+    edge === "opening" && one.text.startsWith("START ON THE RUN-IN") ? intoOpening[moves] : one,
+  );
   return [
-    ...guidedCautions.slice(0, 1),
+    ...guided.slice(0, 1),
     hands[moves],
-    ...guidedCautions.slice(1, -1),
+    ...guided.slice(1, -1),
     {
       signal: "WARNING",
       text: "A BIT OVER ITS SPEED BREAKS UP: SET THE SPEED THAT STANDS HERE, OR THE BIT'S OWN MARK IF THAT IS LOWER",
       source: "S: PUBLISHED CHARTS; EN 847-1",
     },
-    ...guidedCautions.slice(-1),
+    ...guided.slice(-1),
   ];
 }

@@ -40,7 +40,7 @@ function setUpOf(
   cutter: Cutter,
   guide: Guide,
   guides: readonly Guide[],
-  { allowance }: CutWanted,
+  { allowance, recess }: CutWanted,
 ): SetUp {
   const larger = guides.filter(
     ({ kind, diameter }) =>
@@ -51,7 +51,7 @@ function setUpOf(
   const rpm = speedSet(machine.speeds, bound);
   return {
     ...{ machine, cutter, guide, first, offset: guideOffset(cutter.diameter, guide.diameter) },
-    passes: passesOf(allowance, { final: guide.id, first: first?.id ?? null }),
+    passes: recess === undefined ? passesOf(allowance, { final: guide.id, first: first?.id ?? null }) : [],
     speed: { rpm, bound, rim: rimSpeed(cutter.diameter, rpm) },
   };
 }

@@ -31,7 +31,9 @@ export function choose({ wanted, shop }: ChooseInput): Chosen {
     .map((setUp) => ({ setUp, faults: setUpFaults(setUp, wanted, shop.cutters) }))
     .sort(
       (a, b) =>
-        a.faults.length - b.faults.length || missBy(a.faults) - missBy(b.faults) || compare(a.setUp, b.setUp),
+        a.faults.length - b.faults.length ||
+        missBy(a.faults) - missBy(b.faults) ||
+        compare(a.setUp, b.setUp, wanted),
     );
   const best = judged[0];
   if (best === undefined) return { kind: "none", faults: [missing(shop, wanted)] };
@@ -47,13 +49,13 @@ export function choose({ wanted, shop }: ChooseInput): Chosen {
 export const chosenSetUp = step("guided.set-up", 1, choose);
 
 /**
- * Which of two as good comes first: a machine whose spindle stays in its place, a first guide beside the final one, an edge
- * offset least, the larger cutter, the first by name.
+ * Which of two as good comes first: a machine whose spindle stays in its place, or for a recess one that is lowered into it; a first guide beside
+ * the final one, an edge offset least, the larger cutter, the first by name.
  */
-function compare(a: SetUp, b: SetUp): number {
+function compare(a: SetUp, b: SetUp, { recess }: CutWanted): number {
   const name = ({ machine, cutter, guide }: SetUp) => `${machine.id} ${cutter.id} ${guide.id}`;
   return (
-    rank(a.machine) - rank(b.machine) ||
+    (recess === undefined ? rank(a.machine) - rank(b.machine) : intoRank(a.machine) - intoRank(b.machine)) ||
     Number(a.first === null) - Number(b.first === null) ||
     Math.abs(a.offset) - Math.abs(b.offset) ||
     b.cutter.diameter - a.cutter.diameter ||
@@ -69,6 +71,12 @@ function missBy(faults: readonly Fault[]): number {
 function rank(machine: GuidedMachine): number {
   if (machine.kind === "shaper") return 0;
   return { table: 0, overhead: 1, hand: 2 }[machine.mount];
+}
+
+/** A machine that plunges comes before one whose work is lowered onto its bit. */
+function intoRank(machine: GuidedMachine): number {
+  if (machine.kind === "shaper") return 3;
+  return { hand: 0, overhead: 1, table: 2 }[machine.mount];
 }
 
 function missing(shop: GuidedShop, { kind, named }: CutWanted): Fault {

@@ -1,5 +1,6 @@
 import { cutterAccess } from "../../geometry/access/cutter-access.ts";
 import type { Leftover } from "../../geometry/access/leftover.ts";
+import { pathLength } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import { nearestPlace } from "../../geometry/path-measures/nearest-place.ts";
 import { pointOn } from "../../geometry/path-measures/segment-places.ts";
@@ -32,10 +33,21 @@ export type HardPlaces =
   | { readonly kind: "ok"; readonly places: readonly HardPlace[] }
   | { readonly kind: "untold" };
 
-/** The hard places of a run that bounds `work`, deepest first of each kind; `cutter` is a diameter, `offset` that of the guided edge, mm. */
-export function hardPlaces(work: Piece, run: CutRun, cutter: number, offset: number): HardPlaces {
-  const hollow = cutterAccess([work], cutter / 2, "outside");
-  const outward = offset < 0 ? cutterAccess([work], -offset, "inside") : undefined;
+/**
+ * The hard places of a run that bounds `work`, deepest first of each kind; `cutter` is a diameter, `offset` that of the guided edge, mm. `side`: the cutter goes
+ * round the work, or inside what it takes out.
+ */
+export function hardPlaces(
+  work: Piece,
+  run: CutRun,
+  cutter: number,
+  offset: number,
+  side: "outside" | "inside" = "outside",
+): HardPlaces {
+  const hollow = cutterAccess([work], cutter / 2, side);
+  const other = side === "outside" ? "inside" : "outside";
+  const outward = offset < 0 ? cutterAccess([work], -offset, other) : undefined;
+  if (side === "inside" && hollow.outcome === "shut") return { kind: "ok", places: [allOf(run)] };
   const failed = [hollow, outward].some((one) => one?.outcome === "shut" || one?.outcome === "invalid");
   if (failed) return { kind: "untold" };
   const places = [
@@ -43,6 +55,13 @@ export function hardPlaces(work: Piece, run: CutRun, cutter: number, offset: num
     ...(outward?.outcome === "leaves" ? outward.left : []).flatMap((one) => placeOf("outward", one, run)),
   ];
   return { kind: "ok", places };
+}
+
+/** A whole run as a place that the cutter comes nowhere near. */
+function allOf({ path }: CutRun): HardPlace {
+  const { x, y } = path.points[0]!;
+  const length = pathLength(path);
+  return { kind: "hollow", x, y, depth: null, from: 0, to: length, length, hand: false };
 }
 
 /** A leftover as a place of the run; none where it is no deeper than counts, or no part of it lies along the run. */

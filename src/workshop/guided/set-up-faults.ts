@@ -1,5 +1,7 @@
 import type { Cutter } from "../../order/shop.ts";
+import { passDepth } from "./depth-passes.ts";
 import { type Fault, plain } from "./fault.ts";
+import { firstDepth, lengthWanted } from "./into-recess.ts";
 import { removalFaults } from "./passes.ts";
 import { bushClearance, type CutWanted, overLength, type SetUp, templateThickness } from "./set-up.ts";
 import { rimSpeeds } from "./spindle-speed.ts";
@@ -7,14 +9,16 @@ import { rimSpeeds } from "./spindle-speed.ts";
 /** Everything that is wrong with a set-up for a cut. `owned` is every cutter of the shop: the largest that would do is named. */
 export function setUpFaults(setUp: SetUp, wanted: CutWanted, owned: readonly Cutter[]): Fault[] {
   const { machine } = setUp;
+  const { recess } = wanted;
   const most = machine.kind === "shaper" ? (machine["first-pass"] ?? null) : null;
-  return [
-    ...shortFaults(setUp, wanted),
+  const always = [
+    ...(recess === undefined ? shortFaults(setUp, wanted) : recessFaults(setUp, recess)),
     ...bendFaults(setUp, wanted, owned),
     ...guideFaults(setUp),
     ...speedFaults(setUp),
-    ...removalFaults(machine.kind, setUp.passes, most),
   ];
+  if (recess !== undefined) return always;
+  return [...always, ...removalFaults(machine.kind, setUp.passes, most)];
 }
 
 function shortFaults({ cutter }: SetUp, { thickness }: CutWanted): Fault[] {
@@ -22,6 +26,25 @@ function shortFaults({ cutter }: SetUp, { thickness }: CutWanted): Fault[] {
   if (cutter.length >= limit - 1e-6) return [];
   const why = `${cutter.id} cuts ${plain(cutter.length)} mm of ${plain(thickness)}: take one that cuts ${plain(limit)} mm, or saw to ${plain(cutter.length - overLength)} mm first and pack the work up`;
   return [{ check: "cutter.short", found: cutter.length, limit, unit: "mm", why }];
+}
+
+/** Whether a cutter reaches a recess's floor, and whether a bearing on its shank rides on the template from the first pass on. */
+function recessFaults(setUp: SetUp, recess: NonNullable<CutWanted["recess"]>): Fault[] {
+  const { cutter, guide } = setUp;
+  const limit = lengthWanted(guide.kind, recess);
+  const faults: Fault[] = [];
+  if (cutter.length < limit - 1e-6) {
+    const through = limit > recess.depth ? ` and a template of ${plain(recess.template)}` : "";
+    const why = `${cutter.id} cuts ${plain(cutter.length)} mm where a recess is ${plain(recess.depth)} deep${through}: take one that cuts ${plain(limit)} mm`;
+    faults.push({ check: "cutter.short", found: cutter.length, limit, unit: "mm", why });
+  }
+  const first = firstDepth(setUp, recess.template);
+  const pass = passDepth(cutter.diameter);
+  if (first > pass + 1e-6) {
+    const why = `no more than half of ${guide.id} bears on a template ${plain(recess.template)} thick before ${cutter.id} is ${plain(first)} deep: take one that cuts no more than ${plain(cutter.length - first + pass)} mm, or a bush`;
+    faults.push({ check: "guide.bearing", found: first, limit: pass, unit: "mm", why });
+  }
+  return faults;
 }
 
 function bendFaults({ cutter, guide, offset }: SetUp, wanted: CutWanted, owned: readonly Cutter[]): Fault[] {

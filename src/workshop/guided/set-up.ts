@@ -15,6 +15,7 @@ export type SetUp = {
   readonly guide: Guide;
   readonly first: Guide | null;
   readonly offset: number;
+  /** None of a recess, which is cut in passes by depth. */
   readonly passes: readonly Pass[];
   readonly speed: { readonly rpm: number; readonly bound: SpeedBound; readonly rim: number };
 };
@@ -34,6 +35,8 @@ export type CutWanted = {
     readonly cutter: string | null;
     readonly guide: string | null;
   };
+  /** What is cut is a recess so deep, through a template so thick, mm, and no edge right through: it is taken out in passes by depth. */
+  readonly recess?: { readonly depth: number; readonly template: number };
 };
 
 /** By how much a cutter's cutting length is more than the thickness that it cuts, mm (G: default, confirm). */

@@ -6,7 +6,7 @@ import { type CutWanted, overLength, type SetUp } from "./set-up.ts";
 type Judged = { readonly setUp: SetUp; readonly faults: readonly Fault[] };
 
 /** Why each thing of a set-up was taken. */
-export function whyThis(setUp: SetUp, { kind, thickness, hollow, named }: CutWanted): Reason[] {
+export function whyThis(setUp: SetUp, { kind, thickness, hollow, named, recess }: CutWanted): Reason[] {
   const { machine, cutter, guide, first, offset, speed } = setUp;
   const asked = (name: string | null) => (name === null ? "" : ", named by the order");
   const bends =
@@ -15,12 +15,16 @@ export function whyThis(setUp: SetUp, { kind, thickness, hollow, named }: CutWan
     first === null
       ? "no guide 2 mm larger for a first pass"
       : `${first.id} before it leaves ${plain((first.diameter - guide.diameter) / 2)}`;
+  const reach =
+    recess === undefined
+      ? `${plain(thickness)} + ${overLength}`
+      : `${plain(recess.depth)} deep under a template of ${plain(recess.template)}`;
   const bound = { mark: "the mark on the tool", diameter: "the charts for its diameter", rim: "70 m/s" };
   return [
     { id: machine.id, why: `the shop's ${kind}${asked(named.machine)}` },
     {
       id: cutter.id,
-      why: `cuts ${plain(cutter.length)} of ${plain(thickness)} + ${overLength}, ${plain(cutter.diameter)} across where ${bends}${asked(named.cutter)}`,
+      why: `cuts ${plain(cutter.length)} of ${reach}, ${plain(cutter.diameter)} across where ${bends}${asked(named.cutter)}`,
     },
     { id: guide.id, why: `offset ${signed(offset)}, ${pair}${asked(named.guide)}` },
     {

@@ -1,5 +1,6 @@
 import type { Path } from "../../geometry/path.ts";
 import { ordinatesAt } from "../../geometry/path-measures/ordinates-at.ts";
+import { pointOn } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
 import { step } from "../../step/step.ts";
@@ -8,7 +9,8 @@ import { rolledAlong } from "./centres.ts";
 import { aheadOf } from "./nearest.ts";
 
 /**
- * What a cut is tried on, mm: the guided edge as it is written, with the template on its left, the template's whole outline, the diameters of
+ * What a cut is tried on, mm: the guided edge as it is written, with the template on its left, the template's whole outline (of an opening that of the
+ * opening, clockwise, so that the template is on its left as well), the diameters of
  * guide and cutter, the finished edges that it has to bring out (in stretches, without what is left for the hand), the joined edges
  * that it must leave, and what it must not touch: clamps, pins, screws, handholds, each with its outline and the margin round it.
  */
@@ -53,9 +55,13 @@ export type VirtualCut =
  * A place of a finished edge lies on what is left just when the nearest middle is a cutter's radius away; nearer by so much is cut
  * away, farther is left standing. It tries the drawing and not the wood. It shares no line with what worked the guided edge out.
  */
-export const virtualCut = step("guided.virtual-cut", 1, (given: VirtualCutInput): VirtualCut => {
+export const virtualCut = step("guided.virtual-cut", 2, (given: VirtualCutInput): VirtualCut => {
   const { edge, template, guide, cutter, cut, joined, kept } = given;
-  const way = rolledAlong(edge, guide / 2, [template]);
+  const opens = template.closed && isClockwise(template);
+  // Nearer to no edge than its radius, a guide may still stand wholly in the template; what is free in one piece lies on one side of it.
+  const way = rolledAlong(edge, guide / 2, [template]).filter(
+    (part) => !template.closed || holds(template, pointOn(part, 0.5)) === opens,
+  );
   if (way.length === 0) return { kind: "nothing" };
   const { distance } = aheadOf(way);
   const radius = cutter / 2;
@@ -79,6 +85,18 @@ export const virtualCut = step("guided.virtual-cut", 1, (given: VirtualCutInput)
     }),
   };
 });
+
+/** Whether a closed outline runs clockwise: its chords and the caps of its arcs turn to the right in sum. */
+function isClockwise({ points }: Path): boolean {
+  const twice = points.reduce((sum, from, i) => {
+    const to = points[(i + 1) % points.length]!;
+    const sweep = 4 * Math.atan(from.bulge);
+    const chord = Math.hypot(to.x - from.x, to.y - from.y);
+    const radius = sweep === 0 ? 0 : chord / (2 * Math.sin(sweep / 2));
+    return sum + from.x * to.y - from.y * to.x + radius ** 2 * (sweep - Math.sin(sweep));
+  }, 0);
+  return twice < 0;
+}
 
 /** Whether a closed outline runs round a place: an odd number of its sides lie below it. */
 function holds(path: Path, { x, y }: Point): boolean {

@@ -35,8 +35,8 @@ describe("the shop's own set-ups", () => {
     expect(forWing).toMatchObject({ kind: "ok", faults: [], setUp: { offset: 0, speed: { rpm: 16000 } } });
     const others = forWing.kind === "none" ? [] : forWing.others;
     expect(others.map(({ id }) => id)).toEqual([
-      ...["hand-router", "straight-12", "straight-8", "straight-6"],
-      ...["bush-16", "bush-18", "pin-12"],
+      ...["hand-router", "straight-12", "straight-8", "straight-6", "straight-6-long", "straight-3"],
+      ...["bush-10", "bush-12", "bush-16", "bush-18", "pin-12"],
     ]);
     expect(others.every(({ why }) => why.length > 10)).toBe(true);
     expect(ids(choose({ wanted: neck, shop }))).toEqual(["shaper", "block-100", "collar-100", "collar-102"]);
@@ -100,7 +100,7 @@ describe("every outcome is named, with the number that would have to change", ()
     ["cutter.large", { ...wing, hollow: 0 }, shop, "no cutter gets into a corner"],
     [
       "guide.large",
-      { ...wing, outward: 3, named: { ...nothingNamed, cutter: "straight-8" } },
+      { ...wing, outward: 3, named: { ...nothingNamed, cutter: "straight-8", guide: "bush-16" } },
       shop,
       "take a guide of 14 mm or less",
     ],

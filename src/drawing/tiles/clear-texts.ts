@@ -1,0 +1,86 @@
+import { facet } from "../../geometry/facet.ts";
+import type { Path } from "../../geometry/path.ts";
+import { segmentsOf } from "../../geometry/segment.ts";
+import { textBox } from "../sheet/lettering.ts";
+import type { Box, SheetText } from "../sheet/sheet.ts";
+
+/** A straight piece of something that words keep off, in the drawing, mm. */
+export type Chord = readonly [x1: number, y1: number, x2: number, y2: number];
+
+/** How far chords stray from arcs, the room round words, how far from one try to the next, and how far at most, mm. */
+const tries = { chord: 0.1, room: 0.4, step: 2, most: 100 } as const;
+
+/** The chords of some paths. */
+export function chordsOf(paths: readonly Path[]): Chord[] {
+  return paths.flatMap((path) =>
+    segmentsOf(facet(path, tries.chord)).map(({ from, to }): Chord => [from.x, from.y, to.x, to.y]),
+  );
+}
+
+/**
+ * The words of one sheet, each as near to its place as no line and no other word lies under it and all of it is seen through the window `shows`, in
+ * the drawing; upright ones are moved along themselves first, since they stand at a place across. Words that find no such place stay where they are.
+ */
+export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[], shows: Box): SheetText[] {
+  const near = lines.filter((line) => crosses(shows, line));
+  const placed: Box[] = [];
+  return texts.map((text) => {
+    const found = waysOf(text).find((way) => {
+      const box = grown(textBox(way), tries.room);
+      return (
+        within(box, shows) &&
+        placed.every((other) => !overlap(box, other)) &&
+        near.every((line) => !crosses(box, line))
+      );
+    });
+    placed.push(textBox(found ?? text));
+    return found ?? text;
+  });
+}
+
+/** Below, above, right and left first, then between. */
+const turns = [...[0, 8, 4, 12], ...[2, 6, 10, 14], ...[1, 3, 5, 7, 9, 11, 13, 15]].map((sixteenth) => {
+  const angle = (Math.PI / 8) * (sixteenth - 4);
+  return { x: Math.cos(angle), y: Math.sin(angle) };
+});
+
+/** Where it stands, and places round that, nearest first. */
+function waysOf(text: SheetText): SheetText[] {
+  const along = turns.filter(({ x }) => Math.abs(x) < 1e-9);
+  return text.turn === 90 ? [...placesIn(text, along), ...placesIn(text, turns)] : placesIn(text, turns);
+}
+
+function placesIn(text: SheetText, round: typeof turns): SheetText[] {
+  return Array.from({ length: tries.most / tries.step + 1 }, (_, k) => k * tries.step).flatMap((far) =>
+    (far === 0 ? [{ x: 0, y: 0 }] : round).map(({ x, y }) => ({
+      ...text,
+      x: text.x + x * far,
+      y: text.y + y * far,
+    })),
+  );
+}
+
+const grown = ({ minX, minY, maxX, maxY }: Box, by: number): Box => ({
+  ...{ minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by },
+});
+const within = (a: Box, b: Box) =>
+  a.minX >= b.minX && a.maxX <= b.maxX && a.minY >= b.minY && a.maxY <= b.maxY;
+const overlap = (a: Box, b: Box) => a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+
+/** Whether a straight line enters a box: what is left of it after cutting off what lies beyond each side. */
+function crosses({ minX, minY, maxX, maxY }: Box, [x1, y1, x2, y2]: Chord): boolean {
+  let [from, to] = [0, 1];
+  for (const [start, way, low, high] of [
+    [x1, x2 - x1, minX, maxX],
+    [y1, y2 - y1, minY, maxY],
+  ] as const) {
+    if (way === 0) {
+      if (start < low || start > high) return false;
+      continue;
+    }
+    const [s, t] = [(low - start) / way, (high - start) / way];
+    from = Math.max(from, Math.min(s, t));
+    to = Math.min(to, Math.max(s, t));
+  }
+  return from <= to;
+}
