@@ -53,7 +53,7 @@ describe("the packed and installed tarball", () => {
     const names = readdirSync(here, { recursive: true, encoding: "utf8" }).filter((name) =>
       name.includes("."),
     );
-    expect(names.length).toBe(142);
+    expect(names.length).toBe(207);
     for (const name of names)
       expect(readFileSync(join(there, name)).equals(readFileSync(join(here, name))), name).toBe(true);
   });
