@@ -1,4 +1,4 @@
-import Flatbush from "flatbush";
+import { boxesNear, boxesTouch } from "../../geometry/boxes-near.ts";
 import { facet } from "../../geometry/facet.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
@@ -43,18 +43,8 @@ export type Nearby = (around: Box) => Taken;
 
 /** Makes what is drawn ready to be asked often what of it lies near something. */
 export function nearby({ stretches, boxes }: Taken): Nearby {
-  const [lines, texts] = [within(stretches), within(boxes)];
+  const [lines, texts] = [boxesNear(stretches), boxesNear(boxes)];
   return (around) => ({ stretches: lines(around), boxes: texts(around) });
-}
-
-/** Those of some boxed things that touch a box. */
-function within<T extends Box>(things: readonly T[]): (around: Box) => T[] {
-  // Of a few it costs less to ask each.
-  if (things.length < 16) return (around) => things.filter((thing) => touches(thing, around));
-  const index = new Flatbush(things.length);
-  for (const { minX, minY, maxX, maxY } of things) index.add(minX, minY, maxX, maxY);
-  index.finish();
-  return ({ minX, minY, maxX, maxY }) => index.search(minX, minY, maxX, maxY).map((i) => things[i]!);
 }
 
 /** All that lies near, of several things drawn. */
@@ -123,11 +113,6 @@ export function overlap(a: Box, b: Box): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }
 
-/** Whether two boxes have a place in common, their borders included. */
-function touches(a: Box, b: Box): boolean {
-  return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
-}
-
 /** Whether two boxes come as near each other as so much. */
 function touchesBy(a: Box, b: Box, by: number): boolean {
   return a.minX - by <= b.maxX && b.minX <= a.maxX + by && a.minY - by <= b.maxY && b.minY <= a.maxY + by;
@@ -135,7 +120,7 @@ function touchesBy(a: Box, b: Box, by: number): boolean {
 
 /** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky). */
 function crosses(of: Stretch, box: Box): boolean {
-  if (!touches(of, box)) return false;
+  if (!boxesTouch(of, box)) return false;
   const { a, b } = of;
   let [first, last] = [0, 1];
   for (const [from, to, least, most] of [
