@@ -67,7 +67,7 @@ export const blankStock = blankStockOf({
 
 /** Whether the shop has a board that the fingerboard's blank comes out of, in one piece. */
 export const boardBlankStock = blankStockOf({
-  ...{ id: "blank.stock.fingerboard", subject: "fingerboard", holds: ["fingerboard"] },
+  ...{ id: "blank.stock.fingerboard", subject: "fingerboard", holds: ["fingerboard", "fingerboard-saw"] },
   blank: ({ instrument }) => instrument.boardBlank,
   stock: ({ blanks }) => blanks.fingerboard,
   woods: ({ spec }) => spec.boardWoods,

@@ -41,7 +41,7 @@ export const dustOfCarbon: Check = {
       },
       why:
         rods > 0
-          ? `${rods} rods of carbon are cut: their dust itches and conducts, so saw them wet, away from switches and motors; no more than 1 mg/m3 in the air one breathes; ${keep}`
+          ? `${rods} rods of carbon are cut: their dust itches and conducts, so cut them by hand and damp, away from switches and motors; no more than 1 mg/m3 in the air one breathes; ${keep}`
           : "no carbon is cut",
     };
   },

@@ -46,7 +46,7 @@ describe("the board that a fingerboard's blank comes out of", () => {
     ],
   ])("%s: refused, and the fingerboard's files held back", (_, spec, missing, why) => {
     const finding = found(spec);
-    expect(finding).toMatchObject({ status: "refuse", holds: ["fingerboard"] });
+    expect(finding).toMatchObject({ status: "refuse", holds: ["fingerboard", "fingerboard-saw"] });
     expect(finding.found).toBeCloseTo(missing, 9);
     expect(finding.why).toMatch(why);
   });

@@ -264,3 +264,16 @@ it("a blank's own edge is kept where a body isn't cut", () => {
   expect(lines.map(({ cut }) => cut)).toEqual(["outline", "outline"]);
   for (const { path } of lines) expect(Math.min(...path.points.map(({ x }) => x))).toBeCloseTo(head, 6);
 });
+
+it("a body joined from two pieces shows its glue line in the middle", () => {
+  const thrift = specOf("thrift", 5);
+  const boards = thrift.shop.stock.boards.map((one) => ({ ...one, width: Math.min(one.width, 90) }));
+  const of = (spec: Spec) =>
+    partSawFlats.find(({ name }) => name === "body-saw")!.of(modelled(spec), memoryStore()).value;
+  const joined = of({ ...thrift, shop: { ...thrift.shop, stock: { ...thrift.shop.stock, boards } } });
+  const words = joined.notes.map(({ text }) => text);
+  expect(words.filter((text) => text === "GLUE LINE")).toHaveLength(1);
+  const [line] = joined.shapes.filter(({ layer, chain }) => layer === "NOTE" && chain === true);
+  for (const { y } of line!.path.points) expect(y).toBeCloseTo(0, 6);
+  expect(of(thrift).notes.some(({ text }) => text === "GLUE LINE")).toBe(false);
+});

@@ -1,9 +1,11 @@
+import type { Extents } from "../../geometry/measure.ts";
 import { hasSawDrawing, type SawDrawing, sawDrawings } from "../../order/saw-names.ts";
 import { dimensionOf } from "../../order/spec.ts";
 import { bandsawCautions } from "../../workshop/cautions/bandsaw.ts";
 import { sawnBlankCautions } from "../../workshop/cautions/sawn-blank.ts";
 import type { Model } from "../../workshop/model.ts";
 import { type PartSawing, sawingNamed } from "../../workshop/part-sawing.ts";
+import type { Way } from "../../workshop/stock/ways.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { type PartSawInput, partSawFlat } from "./part-saw.ts";
 
@@ -23,6 +25,7 @@ function drawnFrom({ spec, instrument }: Model, sawing: PartSawing): PartSawInpu
   const side = part === "wing-bass" ? "bass" : "treble";
   return {
     ...{ turned: (part === "wing-bass") !== (spec.hand === "left"), part: shape.outline, blank, sawn },
+    glued: stock.stock.kind === "ok" ? gluedAt(stock.stock.way, blank) : [],
     told: {
       ...{ board: stock.stock.kind === "ok" ? stock.stock.way : null, blank: stock.blank, planed },
       saw:
@@ -42,4 +45,9 @@ function drawnFrom({ spec, instrument }: Model, sawing: PartSawing): PartSawInpu
       ],
     },
   };
+}
+
+/** Where a blank's pieces meet, edge to edge. */
+function gluedAt({ lies, plies, ply }: Way, { minY }: Extents): number[] {
+  return lies === "joined" ? Array.from({ length: plies - 1 }, (_, i) => minY + (i + 1) * ply) : [];
 }

@@ -6,11 +6,11 @@ import { rectangleOf } from "../../geometry/rectangle.ts";
 import { step } from "../../step/step.ts";
 import type { PartLine } from "../../workshop/bandsaw/part-lines.ts";
 import type { PartSawn, PartTight } from "../../workshop/bandsaw/part-sawn.ts";
-import type { WastePin } from "../../workshop/bandsaw/waste-pins.ts";
-import { type Flat, layers, letterHeight, type Note, type Shape, turnedOver } from "./flat.ts";
+import { type Flat, layers, letterHeight, lineBetween, type Note, type Shape, turnedOver } from "./flat.ts";
 import { grainArrow } from "./grain-arrow.ts";
 import { lineNote } from "./line-note.ts";
 import { type PartSawNotesInput, partSawNotes } from "./part-saw-notes.ts";
+import { pinNote } from "./pin-note.ts";
 import { stackedNotes } from "./stacked-notes.ts";
 
 /** What a part's saw lines are drawn from, in its own plane: whether that is drawn turned over, the finished outline, the blank's rectangle, how it is sawn, what is told; mm. */
@@ -19,6 +19,8 @@ export type PartSawInput = {
   readonly part: Path;
   readonly blank: Extents;
   readonly sawn: PartSawn;
+  /** Where the blank's pieces are glued edge to edge, across it. */
+  readonly glued: readonly number[];
   readonly told: PartSawNotesInput;
 };
 
@@ -27,17 +29,25 @@ const sizes = { ring: 4, beside: 2.5 };
 
 /**
  * The saw lines of a part on its blank, from the front, head at the left: the blank scribed, the finished outline for reference, lines and relief
- * cuts, each tight place ringed with its radius, index pins in the waste, the grain, each cut's set-up and the cautions of the saw.
+ * cuts, the blank's glue lines, each tight place ringed with its radius, index pins in the waste, the grain, each cut's set-up and the cautions of the saw.
  */
 export const partSawFlat = step("outline.part-saw", 1, (given: PartSawInput): Flat => {
-  const { turned, part, blank, sawn, told } = given;
+  const { turned, part, blank, sawn, glued, told } = given;
   const drawn: Flat = {
     shapes: [
       { layer: layers.part, path: part },
       { layer: layers.scribe, path: rectangleOf(blank) },
+      ...glued.map((y) => ({
+        layer: layers.note,
+        path: lineBetween(blank.minX - 4, y, blank.maxX + 4, y),
+        chain: true as const,
+      })),
       ...(sawn.kind === "ok" ? sawnShapes(sawn) : []),
     ],
-    notes: sawn.kind === "ok" ? sawnNotes(sawn, blank) : [],
+    notes: [
+      ...(sawn.kind === "ok" ? sawnNotes(sawn, blank) : []),
+      ...glued.map((y) => lineNote("GLUE LINE", blank.maxX + 6, y - letterHeight / 2, "left")),
+    ],
   };
   const flat = turned ? turnedOver(drawn, "y") : drawn;
   const { minX, maxX } = blank;
@@ -67,20 +77,17 @@ function sawnShapes({ lines, entry, tight, pins }: Sawn): Shape[] {
 }
 
 function sawnNotes({ lines, entry, tight, pins }: Sawn, blank: Extents): Note[] {
+  const reliefs = [entry, ...tight.map(({ relief }) => relief)];
+  const taken = [
+    ...[rectangleOf(blank), ...lines.map(({ path }) => path)],
+    ...reliefs.flatMap((way) => (way?.kind === "cut" ? [way.path] : [])),
+  ];
   return [
     ...lines.flatMap((line) => lineName(line, blank)),
     ...(entry?.kind === "cut" ? [besideBlank("IN HERE", entry.path.points[0]!, blank)] : []),
     ...tight.map((place) => markNote(place, blank)),
-    ...(pins.kind === "none" ? [] : pins.pins.map((pin) => pinName(pin, blank))),
+    ...(pins.kind === "none" ? [] : pins.pins.map((pin) => pinNote(pin, taken))),
   ];
-}
-
-/** An index pin's size beside its hole, on the side away from the blank's nearer end. */
-function pinName({ at, diameter }: WastePin, { minX, maxX }: Extents): Note {
-  const right = at.x < (minX + maxX) / 2;
-  const aside = diameter / 2 + sizes.beside;
-  const x = right ? at.x + aside : at.x - aside;
-  return lineNote(`PIN ${diameter}`, x, at.y - letterHeight / 2, right ? "left" : "right");
 }
 
 /** A line's name where it begins: outside the blank, if that is on its edge. */
