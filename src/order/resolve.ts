@@ -2,8 +2,7 @@ import type { z } from "zod";
 import { type Count, counts } from "./count.ts";
 import { designForms } from "./design-forms.ts";
 import { designProblems, ownName } from "./design-problems.ts";
-import { fixtureNames } from "./fixture-names.ts";
-import { allInsides, insideNames } from "./inside-names.ts";
+import { knownFixtures } from "./known-fixtures.ts";
 import type { FoundText, Library, Shelf } from "./library.ts";
 import { didYouMean } from "./nearest.ts";
 import { canBeOverruled } from "./overrule.ts";
@@ -110,21 +109,8 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
   const features = values.ok ? resolveFeatures(design, values.value) : values;
   const recesses = values.ok ? resolveRecesses(design, values.value, hardware.data) : values;
   const rests = values.ok ? resolveRests(design, values.value) : values;
-  const made = values.ok && features.ok && recesses.ok && rests.ok;
-  const insides = made
-    ? insideNames({
-        ...{ values: values.value, rests: rests.value.rests, recesses: recesses.value.recesses },
-        ...{ inlays: features.value.inlays, bridgeFoot: features.value.bridgeFoot },
-      })
-    : allInsides.map(({ file }) => file);
-  const fixtures = resolveFixtures(
-    order,
-    [
-      ...fixtureNames({ build: design.data.build, body: features.ok ? features.value.body : null }),
-      ...insides,
-    ],
-    shop.data,
-  );
+  const named = knownFixtures({ build: design.data.build, values, features, recesses, rests });
+  const fixtures = resolveFixtures(order, named, shop.data);
   const paper = resolvePaper(order, shop.data);
   const veneers = resolveVeneers(design);
   const inDesign = [...(values.ok ? [features, recesses, rests] : []), veneers];
