@@ -8,7 +8,7 @@ import { segmentsOf } from "../../geometry/segment.ts";
 import { type Body, madeBody } from "../../instrument/body/body.ts";
 import { bodyFixtures } from "../../order/fixture-names.ts";
 import type { Side } from "../../order/side.ts";
-import { dimensionOf, type Spec } from "../../order/spec.ts";
+import { dimensionOf, type Spec, type SpecBody } from "../../order/spec.ts";
 import type { Store } from "../../step/store.ts";
 import { cutRuns, type EdgeUse } from "./cut-runs.ts";
 import type { Fixture } from "./fixture.ts";
@@ -102,9 +102,17 @@ function heldFromInside(side: Side, spec: Spec, body: Body): HeldByPins {
     ],
     ...{ screws: into < 8 ? [] : screws, wanted: 4 },
     said: [
-      `all of the outline is cut in two set-ups: this one the ${side} half, from the head end's middle to the tail's; the other on its own fixture, on the same pins`,
+      halfText(side, spec.body!),
       `held from inside, front on the template, before the core's room is cut: pins and screws, heads sunk, ${into} deep at most in the wood that the room takes out; no clamps`,
       `pins ${small} to the head and ${large} to the tail: unlike, so that it goes on one way round`,
     ],
   };
+}
+
+/** Which part of the outline this set-up cuts, and what becomes of the other half. */
+function halfText(side: Side, { cut }: Pick<SpecBody, "cut">): string {
+  const from = cut.includes("head") ? "the head end's middle" : "the head end's corner";
+  return cut.includes(side === "bass" ? "treble" : "bass")
+    ? `cut in two set-ups: this one the ${side} half, from ${from} to the tail's middle; the other on its own fixture, on the same pins`
+    : `cut on this side alone: the ${side} half, from ${from} to the tail's middle; the other keeps the blank's edge`;
 }

@@ -8,6 +8,7 @@ import type { Path } from "../../../src/geometry/path.ts";
 import type { Spec } from "../../../src/order/spec.ts";
 import { memoryStore } from "../../../src/step/store.ts";
 import { cutRuns } from "../../../src/workshop/guided/cut-runs.ts";
+import type { Fixture } from "../../../src/workshop/guided/fixture.ts";
 import { guidedFixture } from "../../../src/workshop/guided/guided-fixture.ts";
 import type { GuidedWork } from "../../../src/workshop/guided/guided-work.ts";
 import { longEdgeUses } from "../../../src/workshop/guided/half-run.ts";
@@ -126,6 +127,23 @@ describe("the fixtures of neck and body", () => {
     expect(left!.said[0]).toMatch(/front up, treble edge .* back up, bass edge/);
   });
 
+  it("lay the other edge at the cutter on a spindle that turns the other way, so that the cut still runs to the nut", () => {
+    const machines = spec.shop.machines.map((one) =>
+      "rotation" in one ? { ...one, rotation: "cw" as const } : one,
+    );
+    const [usual, other] = [spec, { ...spec, shop: { ...spec.shop, machines } }].map((one) =>
+      fixtureOf(one, "neck-shaper"),
+    );
+    const side = ({ run }: Fixture) => Math.sign(run.path.points[3]!.y);
+    for (const { feed, grain } of [usual!, other!]) {
+      expect(feed!.tool.every(({ way }) => way.x < 0)).toBe(true);
+      expect(grain!.with).toBeGreaterThan(grain!.against);
+    }
+    expect([side(usual!), side(other!)]).toEqual([-1, 1]);
+    expect(usual!.said[0]).toMatch(/front up, bass edge/);
+    expect(other!.said[0]).toMatch(/front up, treble edge/);
+  });
+
   it("change with a collar's diameter where they use it, and nowhere else", () => {
     // Both of a pair, worn alike, so that they stay a pair.
     const pair = ["collar-60", "collar-62"];
@@ -151,6 +169,8 @@ describe("the fixtures of neck and body", () => {
     expect(names(withCut(["treble"]))).toEqual(["body-treble-router"]);
     const whole = fixtureOf(thrift, "body-treble-router");
     const rimOnly = fixtureOf(withCut(["treble"]), "body-treble-router");
+    expect(whole.said[0]).toMatch(/two set-ups: this one the treble half, from the head end's middle/);
+    expect(rimOnly.said[0]).toMatch(/this side alone: the treble half, from the head end's corner/);
     expect(rimOnly.run.path.points.length).toBe(whole.run.path.points.length - 1);
     for (const { cut } of [whole, rimOnly]) {
       if (cut?.kind !== "ok") throw new Error(cut?.kind);
