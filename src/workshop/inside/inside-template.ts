@@ -81,7 +81,10 @@ function openingFor({ id, path, depth }: ToRout, inside: Inside, spec: Spec, sto
       const sizes = { cutter: cutter.diameter, guide: guide.diameter, first: first?.diameter ?? null };
       return store.answer(guidedOpening, { recess: opening.recess, ...sizes }).value;
     },
-    feed: () => (opening.edge?.kind === "ok" ? openingFeed(opening.edge.edge, inside.setUp!.machine) : null),
+    feed: () =>
+      opening.edge?.kind === "ok"
+        ? openingFeed(opening.edge.edge, inside.setUp!.machine, inside.setUp!.guide.diameter / 2)
+        : null,
     cut: () => {
       if (opening.edge?.kind !== "ok") return null;
       const { edge, run, places } = opening.edge;

@@ -101,10 +101,10 @@ describe("the feed in an opening, as the trade has it", () => {
     ["an overhead router goes clockwise and is pushed that way", "cw", "tool", true],
     ["a table router's bit goes counter-clockwise while the work is pushed", "ccw", "work", false],
   ] as const)("%s", (_, rotation, moves, clockwise) => {
-    const { tool, way } = openingFeed(edge, { rotation, moves });
+    const { tool, way } = openingFeed(edge, { rotation, moves }, 8);
     expect(tool.length).toBeGreaterThanOrEqual(2);
     for (const { at, way: arrow } of tool) {
-      expect(Math.hypot(at.x, at.y)).toBeCloseTo(22, 6);
+      expect(Math.hypot(at.x, at.y)).toBeCloseTo(16, 6);
       expect(at.x * arrow.y - at.y * arrow.x < 0).toBe(clockwise);
     }
     // The edge itself is walked clockwise.
