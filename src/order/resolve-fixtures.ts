@@ -1,9 +1,13 @@
+import { allInsides } from "./inside-names.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
 import type { OrderFile } from "./schema/order.ts";
 import type { Shop } from "./shop.ts";
 import type { Spec } from "./spec.ts";
+
+/** Inside templates: their plates say themselves where clamps stand. */
+const insideFiles = allInsides.map(({ file }) => file);
 
 /**
  * What an order names for its fixtures, of which there are `names`. A fixture that there isn't, or a machine, a cutter or a guide that the shop doesn't
@@ -32,6 +36,10 @@ export function resolveFixtures(
       if (asked !== undefined && !known.includes(asked))
         unknown(["fixtures", name, what], false, asked, known);
     }
+    if (insideFiles.includes(name))
+      for (const what of ["clamps", "handholds"] as const)
+        if (named[what] !== undefined)
+          unknown(["fixtures", name, what], true, what, ["machine", "cutter", "guide"]);
     const { machine = null, cutter = null, guide = null, clamps, handholds } = named;
     const asked = clamps ?? [];
     for (const [i, { clamp }] of asked.entries()) {

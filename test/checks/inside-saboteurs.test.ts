@@ -156,6 +156,16 @@ describe("saboteurs of inside templates, each found", () => {
         }),
     ],
     [
+      "a clamp that stands in the work",
+      "hold.none",
+      () =>
+        spoilt(({ layout }) => {
+          const [first, ...others] = layout!.clamps;
+          const base = moved(first!.base, 150, 0 - first!.pad.y);
+          return { layout: { ...layout!, clamps: [{ ...first!, base }, ...others] } };
+        }),
+    ],
+    [
       "an opening without an edge",
       "edge.none",
       () => spoiltOpening(({ edge }) => ({ edge: { kind: "no-edge", run: edge!.run } })),

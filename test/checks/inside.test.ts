@@ -87,6 +87,16 @@ describe("the checks of inside templates", () => {
       inShop({ stock: { ...stock, sheets: stock.sheets.map((one) => ({ ...one, length: 90, width: 90 })) } }),
       "add one, or join two",
     ],
+    [
+      "a table router, on which nothing holds the work",
+      "hold.none",
+      specOf(
+        "sedge",
+        5,
+        `fixtures:\n  ${file}: { machine: table-router, cutter: straight-12, guide: pin-12 }\n`,
+      ),
+      "name a router that is moved over the work",
+    ],
     ["no clamp", "hold.none", inShop({ clamps: [] }), "only 0 of 2"],
     [
       "clamps that reach no further than the plate's edge",
@@ -114,5 +124,10 @@ describe("the checks of inside templates", () => {
       name: "fixtures.body-back-inside",
     });
     expect(!wrong.ok && wrong.problems[0]!.allowed).toContain("neck-back-inside");
+    const own = resolved(orderText("sedge", 5, `fixtures:\n  ${file}: { handholds: [[10 mm, 10 mm]] }\n`));
+    expect(!own.ok && own.problems[0]).toMatchObject({
+      name: `fixtures.${file}.handholds`,
+      allowed: "machine, cutter, guide",
+    });
   });
 });

@@ -24,6 +24,12 @@ describe("blocks of a bench sheet", () => {
     expect(lettersIn(0)).toBe(1);
   });
 
+  it("part a long name after its hyphens", () => {
+    const lines = hung("SET-UP-WING-TREBLE-SAW-JOINT, JOINT", 0, 0, 60).map(({ text }) => text);
+    expect(lines).toEqual(["SET-UP-WING-TREBLE-SAW-", "JOINT, JOINT"]);
+    expect(hung("ABCDEFGHIJ", 0, 0, 12).map(({ text }) => text)).toEqual(["ABCD", "EFGH", "IJ"]);
+  });
+
   it("are as high as what is in them", () => {
     for (const row of [paragraph("A B C ".repeat(40)), heading("WHAT IT IS ABOUT AND MORE")]) {
       const { high, marks } = row(50);

@@ -80,7 +80,7 @@ function sheetText({ sheet, guide, plates }: InsideNotesInput): string {
   return `${plates === 1 ? "THE PLATE" : `${plates} PLATES, EACH`} FROM ${from}, ${lies[guide.kind]}`;
 }
 
-function layTexts({ origin, line, openings, plates, packing }: InsideNotesInput): string[] {
+function layTexts({ origin, line, openings, plates, packing, machine }: InsideNotesInput): string[] {
   const at = openings.map(({ id, middle: { x, y } }) => {
     const off =
       Math.abs(y) < 0.005 ? "ON THE LINE" : `${Math.abs(y).toFixed(2)} ${y > 0 ? "ABOVE" : "BELOW"} IT`;
@@ -89,7 +89,7 @@ function layTexts({ origin, line, openings, plates, packing }: InsideNotesInput)
   return [
     `LAY IT BY THE LINE SCRIBED ALONG IT, ${line}, AND THE TICKS AT EACH OPENING'S MIDDLE, FROM ${origin}: ${at.join("; ")}`,
     `${packing === null ? "PACKINGS AS HIGH AS THE WORK, THAT FIT ITS SIDES" : `PACKINGS ${packing.toFixed(2)} HIGH BESIDE THE BOARD, WHICH IS ARCHED, SO THAT THE PLATE LIES LEVEL ON ITS HIGHEST PLACE OVER THE INLAY`}, UNDER BOTH ENDS OF THE PLATE; THE WORK IS CLAMPED OR SCREWED DOWN WHERE IT COMES OUT FROM UNDER IT, OR IN WASTE`,
-    `INDEX PINS FLUSH, THROUGH PLATE AND PACKINGS${plates > 1 ? ": ALL PLATES TAKE THE SAME PINS, ONE AFTER ANOTHER IN THEIR ORDER" : ""}; CLAMPS STAND OFF THE PLATE BESIDE THE WORK AND PRESS OVER THE PACKINGS`,
+    `INDEX PINS FLUSH, THROUGH PLATE AND PACKINGS${plates > 1 ? ": ALL PLATES TAKE THE SAME PINS, ONE AFTER ANOTHER IN THEIR ORDER" : ""}${machine.moves === "tool" ? "; CLAMPS STAND OFF THE PLATE BESIDE THE WORK AND PRESS OVER THE PACKINGS" : ""}`,
   ];
 }
 

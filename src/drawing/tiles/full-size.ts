@@ -201,11 +201,11 @@ const isIn = ({ minX, maxX, minY, maxY }: Box, b: Box) => {
   return x >= minX && x <= maxX && y >= minY && y <= maxY;
 };
 
-/** Places along a path, some millimetres apart. */
+/** Places along a path, some millimetres apart, with the ends of all its lines. */
 function placesOn(path: Path): Point[] {
   return segmentsOf(facet(path, 0.5)).flatMap(({ from, to }) => {
-    const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / look);
-    return Array.from({ length: count }, (_, i) => ({
+    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / look));
+    return Array.from({ length: count + 1 }, (_, i) => ({
       x: from.x + ((to.x - from.x) * i) / count,
       y: from.y + ((to.y - from.y) * i) / count,
     }));

@@ -63,11 +63,12 @@ function bendFaults({ cutter, guide, offset }: SetUp, wanted: CutWanted, owned: 
 }
 
 /** Which cutter would get into a hollow: the largest owned one, or which to get. */
-function wouldDo(most: number, { thickness }: CutWanted, owned: readonly Cutter[]): string {
+function wouldDo(most: number, { thickness, recess }: CutWanted, owned: readonly Cutter[]): string {
+  const wanted = recess === undefined ? thickness + overLength : lengthWanted("bush", recess);
   const small = owned
     .filter(({ diameter }) => diameter <= most + 1e-6)
-    .sort((a, b) => b.diameter - a.diameter || (a.id < b.id ? -1 : 1));
-  const largest = small.find(({ length }) => length >= thickness + overLength - 1e-6);
+    .sort((a, b) => b.diameter - a.diameter || b.length - a.length || (a.id < b.id ? -1 : 1));
+  const largest = small.find(({ length }) => length >= wanted - 1e-6);
   if (largest !== undefined)
     return `the largest owned cutter that would do is ${largest.id}, ${plain(largest.diameter)} mm, on ${largest.fits.join(" or ")}`;
   const near = small[0];

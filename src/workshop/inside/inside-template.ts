@@ -8,7 +8,6 @@ import { lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import { chosenSetUp } from "../guided/choose.ts";
 import { depthPasses, passDepth } from "../guided/depth-passes.ts";
-import { feedAlong } from "../guided/feed.ts";
 import { pastCutter } from "../guided/past-cutter.ts";
 import { reachedStretches } from "../guided/reached-stretches.ts";
 import { type CutWanted, type SetUp, templateThickness } from "../guided/set-up.ts";
@@ -17,6 +16,7 @@ import { virtualCut } from "../virtual-cut/virtual-cut.ts";
 import { guidedOpening } from "./guided-opening.ts";
 import type { Inside, Opening } from "./inside.ts";
 import { insideBends } from "./inside-bends.ts";
+import { openingFeed } from "./opening-feed.ts";
 import { openingsOf, outlineUnder, seenOpening, type ToRout } from "./openings-of.ts";
 import { keptOnPlate } from "./plate-kept.ts";
 import { plateLayout } from "./plate-layout.ts";
@@ -83,7 +83,7 @@ function openingFor({ id, path, depth }: ToRout, inside: Inside, spec: Spec, sto
     },
     feed: () =>
       opening.edge?.kind === "ok"
-        ? feedAlong(opening.edge.edge, inside.setUp!.machine, inside.setUp!.guide.diameter / 2)
+        ? openingFeed(opening.edge.edge, inside.setUp!.machine, inside.setUp!.guide.diameter / 2)
         : null,
     cut: () => {
       if (opening.edge?.kind !== "ok") return null;

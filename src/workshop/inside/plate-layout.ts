@@ -64,7 +64,8 @@ export const plateLayout = step("inside.layout", 1, (given: PlateLayoutInput): P
       })
     : [];
   const lines = { left: box.minX - past, right: box.maxX + past, minY, maxY };
-  const placed = clampsAt(clamps, wanted, lines, held ? null : work);
+  // On a table plate and work lie on the bit's side: no clamp that stands beside them could move with them.
+  const placed = held ? [] : clampsAt(clamps, wanted, lines, work);
   const [low, high] = [minY + hole, maxY - hole];
   // Each pin in the corner of its end that is farther from the clamps there: low at the left and high at the right where it makes no odds.
   const left = farther(
@@ -111,14 +112,14 @@ type Lines = {
 };
 
 /**
- * Clamps at both ends, pads beyond all that the base reaches, arms square to the ends and bases farther out, beside the work, which may go on there: diagonally
- * across from the index pins first. With no work beside them they stand one above the other from the middle.
+ * Clamps at both ends, pads beyond all that the base reaches, arms square to the ends and bases farther out, beside the work, which may go on there: the left
+ * end's from the top, the right end's from the bottom.
  */
 function clampsAt(
   clamps: Shop["clamps"],
   wanted: number,
   lines: Lines,
-  work: PlateLayoutInput["work"] | null,
+  work: PlateLayoutInput["work"],
 ): readonly PlacedClamp[] {
   let best: readonly PlacedClamp[] = [];
   for (const clamp of clamps) {
@@ -127,7 +128,6 @@ function clampsAt(
     const rows = rowsFor(Math.min(...base) / 2, lines, work);
     const found = Array.from({ length: Math.min(wanted, count) }, (_, i) => i).flatMap((i) => {
       const left = i % 2 === 0;
-      // The left end's from the top, the right end's from the bottom.
       const y = (left ? rows : rows.toReversed())[Math.floor(i / 2)];
       return y === undefined ? [] : [clampTo(clamp, left ? -1 : 1, left ? lines.left : lines.right, y)];
     });
@@ -137,16 +137,10 @@ function clampsAt(
   return best;
 }
 
-/** The heights at which a clamp of half a width may stand at an end, from the top: beside the work where the pad is on the plate there, else from the middle. */
-function rowsFor(half: number, { minY, maxY }: Lines, work: PlateLayoutInput["work"] | null): number[] {
-  const beside =
-    work === null
-      ? []
-      : [work.high + half + room, work.low - half - room].filter(
-          (y) => y + armHalf + room <= maxY && y - armHalf - room >= minY,
-        );
-  const middle = (minY + maxY) / 2;
-  return beside.length > 0 ? beside : [middle, middle + 2 * half + room, middle - 2 * half - room];
+/** The heights beside the work at which a clamp of half a width may stand at an end, from the top: those where its pad is on the plate. */
+function rowsFor(half: number, { minY, maxY }: Lines, { high, low }: PlateLayoutInput["work"]): number[] {
+  const rows = [high + half + room, low - half - room];
+  return rows.filter((y) => y + armHalf + room <= maxY && y - armHalf - room >= minY);
 }
 
 /** One clamp with its pad beyond a line x = `from`, its arm and base outward of that; `way` is 1 to the right. */

@@ -4,9 +4,9 @@ import { circle } from "../../../src/geometry/circle.ts";
 import type { Path } from "../../../src/geometry/path.ts";
 import { reversedPath } from "../../../src/geometry/reversed-path.ts";
 import { laid, relievedBox, roundedBox } from "../../../src/instrument/recess/outlines.ts";
-import { feedAlong } from "../../../src/workshop/guided/feed.ts";
 import { reachedStretches } from "../../../src/workshop/guided/reached-stretches.ts";
 import { type GuidedOpening, guidedOpening } from "../../../src/workshop/inside/guided-opening.ts";
+import { openingFeed } from "../../../src/workshop/inside/opening-feed.ts";
 import { virtualCut } from "../../../src/workshop/virtual-cut/virtual-cut.ts";
 import { areaOf } from "../../geometry/random/area.ts";
 import { contains } from "../../geometry/random/contains.ts";
@@ -101,7 +101,7 @@ describe("the feed in an opening, as the trade has it", () => {
     ["an overhead router goes clockwise and is pushed that way", "cw", "tool", true],
     ["a table router's bit goes counter-clockwise while the work is pushed", "ccw", "work", false],
   ] as const)("%s", (_, rotation, moves, clockwise) => {
-    const { tool, way } = feedAlong(edge, { rotation, moves }, 8);
+    const { tool, way } = openingFeed(edge, { rotation, moves }, 8);
     expect(tool.length).toBeGreaterThanOrEqual(2);
     for (const { at, way: arrow } of tool) {
       expect(Math.hypot(at.x, at.y)).toBeCloseTo(16, 6);

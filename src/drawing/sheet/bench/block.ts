@@ -35,10 +35,20 @@ export function linesHigh(count: number): number {
 /** A text broken into lines of a width, at `x` from the left and hanging down from `top`, mm. */
 export function hung(text: string, x: number, top: number, wide: number): SheetText[] {
   const { line, aside, over } = blockSteps;
-  return wrapped(text, lettersIn(wide)).map((one, i) => ({
+  return wrapped(atHyphens(text, lettersIn(wide)), lettersIn(wide)).map((one, i) => ({
     ...{ text: one, x: x + aside, y: top - over - lettering.ascent * size - i * line },
     ...{ height: lettering.height, turn: 0, align: "left" },
   }));
+}
+
+/** A text whose words that are longer than a line are parted after their hyphens, each part as long as a line holds. */
+function atHyphens(text: string, letters: number): string {
+  const parted = (word: string): string => {
+    if (word.length <= letters) return word;
+    const cut = word.lastIndexOf("-", letters - 1) + 1;
+    return cut === 0 ? word : `${word.slice(0, cut)} ${parted(word.slice(cut))}`;
+  };
+  return text.split(" ").map(parted).join(" ");
 }
 
 /** A paragraph over the whole width. */

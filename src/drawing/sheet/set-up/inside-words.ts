@@ -8,10 +8,10 @@ import { signedMm, toolRows } from "./tool-rows.ts";
 
 /** The columns of a table of depths, one row an opening. */
 const depthColumns = [
-  { name: "OPENING", share: 22 },
+  { name: "OPENING", share: 30 },
   { name: "PLATE", share: 9 },
   { name: "DEPTH", share: 11 },
-  { name: "SET, FROM THE WORK'S FACE", share: 46 },
+  { name: "SET, FROM THE WORK'S FACE", share: 40 },
   { name: "DONE", share: 12 },
 ];
 
@@ -47,10 +47,7 @@ function workRows({ setUp, sheet, plates, packing }: MadeInside, at: SetUpStep):
     setUp.machine.moves === "work" ? "push the work against the arrows" : "push the tool as the arrows show";
   const turns = setUp.machine.rotation === "ccw" ? "counter-clockwise" : "clockwise";
   return [
-    [
-      "Template",
-      `${Math.max(...plates) + 1} of ${thick}; cuts ${inMm(setUp.cutter.length)} below it at most`,
-    ],
+    ["Template", `${Math.max(...plates) + 1} of ${thick}; cutting length ${inMm(setUp.cutter.length)}`],
     ["Table", "0 degrees, square to the spindle"],
     ["Work", `${at.part}, ${at.setUp.up} up; datum ${at.datum}; still square: ${at.square}`],
     [

@@ -23,7 +23,7 @@ export type SetUpDrawn = {
 };
 
 /** What is kept free inside the frame, and between picture and columns; the least width of a column beside the picture, and height of one under it; how high a picture is at most that has columns under it alone, mm. */
-const room = { inside: 3, inset: 1.5, between: 5, wide: 120, high: 45, low: 130 } as const;
+const room = { inside: 3, inset: 1.5, between: 5, wide: 120, high: 45, low: 160 } as const;
 
 /** How many pages a set-up's sheet has at most before a larger paper is taken. */
 const mostPages = 2;
