@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { type Pack, packOf } from "../../src/pack/pack.ts";
+import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { specOf } from "../samples.ts";
 
@@ -13,7 +14,7 @@ describe("what goes to the bench with a pack", () => {
       5,
       "fixtures:\n  wing-treble-router: { machine: hand-router, cutter: straight-6, guide: bush-16 }\n",
     );
-    pack = await packOf(spec, { store: memoryStore(), kernel: kernelOnce() });
+    pack = await packOf(spec, { store: memoryStore(), solids: solidsHere(kernelOnce()) });
   });
   const paths = () => pack.files.map(({ path }) => path);
   const text = (path: string) => String(pack.files.find((file) => file.path === path)!.content);
