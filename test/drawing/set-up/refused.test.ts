@@ -56,6 +56,22 @@ describe("a refused set-up", () => {
   });
 });
 
+describe("a set-up that nothing can be drawn of", () => {
+  it("is named among those without a sheet, though no check refuses it", () => {
+    const model = modelOf(specOf("sedge", 5), store);
+    const fixtures = model.fixtures().map((fixture) => {
+      if (fixture.file !== "wing-bass-router") return fixture;
+      const { file, part, up, thickness } = fixture;
+      return { file, part, up, thickness, setUp: null, edge: null } as unknown as typeof fixture;
+    });
+    const { sheets, refused } = setUpSheets({ ...model, fixtures: () => fixtures }, []);
+    expect(refused.map(({ step, check }) => [step.setUp.file, check])).toEqual([
+      ["wing-bass-router", "nothing drawn"],
+    ]);
+    expect(sheets.map(({ step }) => step.setUp.file)).not.toContain("wing-bass-router");
+  });
+});
+
 describe("an overruled refusal", () => {
   const reason = "two light passes by the eye, tried on scrap";
   const fixture =

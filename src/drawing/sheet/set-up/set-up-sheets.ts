@@ -30,31 +30,40 @@ export type SetUpSheet = {
   readonly of: (store: Store) => Answer<readonly Sheet[]>;
 };
 
-/** A set-up that a check refuses: its step, the check, and why. It has no sheet. */
+/** A set-up that has no sheet: its step, the check that refuses it, and why. */
 export type RefusedSetUp = {
   readonly step: SetUpStep;
   readonly check: string;
   readonly why: string;
 };
 
-/** Every set-up of a model's sequence of work: those with a sheet, in that order, and those that `found` refuses. */
+/**
+ * Every set-up of a model's sequence of work: those with a sheet, in that order, and those without: what `found` refuses, and what nothing can be drawn
+ * of, so that none is left out without a word.
+ */
 export function setUpSheets(
   model: Model,
   found: readonly Finding[],
 ): { readonly sheets: readonly SetUpSheet[]; readonly refused: readonly RefusedSetUp[] } {
   const steps = workSequence(model, filedOf(model)).filter(isSetUp);
-  const refusedBy = ({ setUp: { file } }: SetUpStep) =>
-    found.find((finding) => refuses(finding) && finding.holds.includes(file));
+  const all = steps.map((step): { sheet: SetUpSheet } | { refused: RefusedSetUp } => {
+    const { file } = step.setUp;
+    const by = found.find((finding) => refuses(finding) && finding.holds.includes(file));
+    if (by !== undefined) return { refused: { step, check: by.id, why: by.why } };
+    const sheet = sheetOf(model, step, steps, found)[0];
+    return sheet === undefined ? { refused: { step, ...undrawn } } : { sheet };
+  });
   return {
-    sheets: steps
-      .filter((one) => refusedBy(one) === undefined)
-      .flatMap((one) => sheetOf(model, one, steps, found)),
-    refused: steps.flatMap((step) => {
-      const by = refusedBy(step);
-      return by === undefined ? [] : [{ step, check: by.id, why: by.why }];
-    }),
+    sheets: all.flatMap((one) => ("sheet" in one ? [one.sheet] : [])),
+    refused: all.flatMap((one) => ("refused" in one ? [one.refused] : [])),
   };
 }
+
+/** What is said of a set-up that no check refuses, or that a person overruled, and of which there is no edge or line to draw. */
+const undrawn = {
+  check: "nothing drawn",
+  why: "no guided edge or saw line could be worked out: nothing is cut by it",
+} as const;
 
 function isSetUp(step: WorkStep): step is SetUpStep {
   return step.setUp !== null;
