@@ -1,3 +1,4 @@
+import { boxesNear } from "../../geometry/boxes-near.ts";
 import { facet } from "../../geometry/facet.ts";
 import type { Path } from "../../geometry/path.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
@@ -22,7 +23,7 @@ export function chordsOf(paths: readonly Path[]): Chord[] {
  * the drawing; upright ones are moved along themselves first, since they stand at a place across. Words that find no such place stay where they are.
  */
 export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[], shows: Box): SheetText[] {
-  const near = lines.filter((line) => crosses(shows, line));
+  const near = boxesNear(lines.filter((line) => crosses(shows, line)).map(boxed));
   const placed: Box[] = [];
   return texts.map((text) => {
     const found = waysOf(text).find((way) => {
@@ -30,12 +31,20 @@ export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[],
       return (
         within(box, shows) &&
         placed.every((other) => !overlap(box, other)) &&
-        near.every((line) => !crosses(box, line))
+        near(box).every(({ line }) => !crosses(box, line))
       );
     });
     placed.push(textBox(found ?? text));
     return found ?? text;
   });
+}
+
+function boxed(line: Chord): Box & { readonly line: Chord } {
+  const [x1, y1, x2, y2] = line;
+  return {
+    ...{ line, minX: Math.min(x1, x2), maxX: Math.max(x1, x2) },
+    ...{ minY: Math.min(y1, y2), maxY: Math.max(y1, y2) },
+  };
 }
 
 /** Below, above, right and left first, then between. */
