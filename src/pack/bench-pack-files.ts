@@ -10,6 +10,7 @@ import { sheetSvgText } from "../files/svg/write-sheet-svg.ts";
 import type { Spec } from "../order/spec.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
+import { type KeptFiles, keptFiles } from "./kept-files.ts";
 import type { PackFile } from "./pack-file.ts";
 import { titleFor } from "./title.ts";
 
@@ -19,13 +20,16 @@ export async function setUpPackFiles(
   spec: Spec,
   store: Store,
   found: readonly Finding[],
-): Promise<PackFile[]> {
+  kept: KeptFiles | undefined,
+): Promise<readonly PackFile[]> {
   const { key, value } = sheet.of(store);
   const { name, part, seenFrom, shows, what } = sheet;
   const fingerprint = fingerprintOf(key);
   const title = titleFor(spec, { part, fingerprint, seenFrom, shows }, found);
-  const pages = value.map((page) => titledSheet(page, title));
-  return pagesAsFiles(pages, { name, title: `${spec.order} ${name}`, part, what, fingerprint });
+  return keptFiles(kept, ["set-up", key, title, name, part, what], () => {
+    const pages = value.map((page) => titledSheet(page, title));
+    return pagesAsFiles(pages, { name, title: `${spec.order} ${name}`, part, what, fingerprint });
+  });
 }
 
 /** The traveller of an order, which alone among what is printed bears the order's fingerprint. */

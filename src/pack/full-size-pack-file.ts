@@ -5,6 +5,7 @@ import { fullSize } from "../drawing/tiles/full-size.ts";
 import { pdfBytes } from "../files/pdf/write-pdf.ts";
 import type { Spec } from "../order/spec.ts";
 import { fingerprintOf, hashOf } from "../step/key.ts";
+import { type KeptFiles, keptFiles } from "./kept-files.ts";
 import type { PackFile } from "./pack-file.ts";
 
 /** Raised whenever full-size sheets of the same drawing may come out differently. */
@@ -21,21 +22,24 @@ export async function fullSizePackFile(
   { file, answer }: DrawnFlat,
   spec: Spec,
   title: Title,
-): Promise<PackFile> {
-  const { name } = file;
+  kept: KeptFiles | undefined,
+): Promise<readonly PackFile[]> {
+  const { name, what } = file;
   const { paper } = spec;
+  const fromNumbers = file.fromNumbers?.(spec);
   const fingerprint = fingerprintOf(
     hashOf(`full-size ${layoutVersion} ${answer.key} ${JSON.stringify(paper)}`),
   );
-  const { pages } = fullSize({
-    flat: answer.value,
-    title: { ...title, name, fingerprint },
-    paper,
-    fromNumbers: file.fromNumbers?.(spec),
+  return keptFiles(kept, ["full-size", answer.key, title, name, what, paper, fromNumbers], async () => {
+    const named = { ...title, name, fingerprint };
+    const { pages } = fullSize({ flat: answer.value, title: named, paper, fromNumbers });
+    const sheets = pages.length === 1 ? "one sheet" : `${pages.length} sheets`;
+    const content = await pdfBytes(pages, `${spec.order} ${name}, full size`);
+    return [
+      {
+        ...{ path: `full-size/${name}.pdf`, content, fingerprint, readBack: null },
+        what: `full size on ${sheets} of ${paper.id}: ${what}`,
+      },
+    ];
   });
-  const sheets = pages.length === 1 ? "one sheet" : `${pages.length} sheets`;
-  return {
-    ...{ path: `full-size/${name}.pdf`, content: await pdfBytes(pages, `${spec.order} ${name}, full size`) },
-    ...{ what: `full size on ${sheets} of ${paper.id}: ${file.what}`, fingerprint, readBack: null },
-  };
 }

@@ -24,6 +24,7 @@ import { solidFiles } from "../workshop/solids/solids.ts";
 import { setUpPackFiles, travellerPackFiles } from "./bench-pack-files.ts";
 import { printsOf } from "./fingerprints.ts";
 import { type DrawnFlat, fullSizePackFile } from "./full-size-pack-file.ts";
+import { type KeptFiles, keptFiles } from "./kept-files.ts";
 import { assembledFiles } from "./meshed-once.ts";
 import { type PackFile, ReadBackError } from "./pack-file.ts";
 import { plotPackFile } from "./plot-pack-file.ts";
@@ -46,10 +47,11 @@ export type Pack = {
 /** The names that `--only` takes: the parts that have machine files. Every part with a solid has flat files too. */
 export const partNames: readonly string[] = [...new Set([...flatFiles.map(({ part }) => part), coverPart])];
 
-/** What a pack is made with: a store of steps, what meshes and measures its solids, and the parts to keep to. */
+/** What a pack is made with: a store of steps, what meshes and measures its solids, files made before if any are kept, and the parts to keep to. */
 export type Means = {
   readonly store: Store;
   readonly solids: Solids;
+  readonly kept?: KeptFiles;
   readonly only?: readonly string[] | "all";
 };
 
@@ -59,7 +61,7 @@ export type Means = {
  * Files that a refusing check holds back are left out and named. Every machine file and solid is read back before it is counted
  * as made; one that differs throws a ReadBackError.
  */
-export async function packOf(spec: Spec, { store, solids, only = "all" }: Means): Promise<Pack> {
+export async function packOf(spec: Spec, { store, solids, kept, only = "all" }: Means): Promise<Pack> {
   const model = modelOf(spec, store);
   const whole = only === "all";
   const wanted = ({ part }: { part: string }) => whole || only.includes(part);
@@ -68,7 +70,7 @@ export async function packOf(spec: Spec, { store, solids, only = "all" }: Means)
   const asked = askedSolids(model, { pieces, files }, solids, store);
   const own = findings(model);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
-  const parts: Parts = { model, store, drawn, files, pieces, asked, wanted, whole };
+  const parts: Parts = { model, store, drawn, files, pieces, asked, wanted, whole, kept };
   let made = await filesOf(parts, own);
   // Titles and what is held back follow from refusals alone: all is drawn before the solids are measured, and again only where these refuse.
   const inSolids = whole ? solidFindings(model, await asked.measured) : [];
@@ -95,22 +97,23 @@ type Parts = {
   readonly asked: AskedSolids;
   readonly wanted: (file: { readonly part: string }) => boolean;
   readonly whole: boolean;
+  readonly kept: KeptFiles | undefined;
 };
 
 type Filed = Pick<Pack, "files" | "held"> & { readonly setUps: ReturnType<typeof setUpSheets> };
 
 /** All files of a pack but its report and traveller, by what was found, and those that are held back by it. */
 async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Filed> {
-  const { model, store, drawn, files, pieces, asked, wanted, whole } = parts;
+  const { model, store, drawn, files, pieces, asked, wanted, whole, kept } = parts;
   const named = [...drawn.map(({ file }) => file), ...files, ...(whole ? [{ name: "assembly" }] : [])];
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const flats = drawn.filter(({ file }) => free(file));
-  const made = await drawnFiles(flats, model, found);
-  made.push(...(await pictureFiles(model, store, found, wanted, free)));
+  const made = await drawnFiles(flats, model, found, kept);
+  made.push(...(await pictureFiles(parts, found, free)));
   const setUps = setUpSheets(model, found);
   for (const sheet of setUps.sheets.filter(wanted))
-    made.push(...(await setUpPackFiles(sheet, model.spec, store, found)));
+    made.push(...(await setUpPackFiles(sheet, model.spec, store, found, kept)));
   const standing = whole && [{ name: "assembly" }, ...pieces].every(free);
   const sheets = standing ? await assemblySheetFiles(parts, found) : [];
   for (const file of asked.files.filter(free)) made.push(...(await file.files));
@@ -123,37 +126,43 @@ async function drawnFiles(
   drawn: readonly DrawnFlat[],
   model: Model,
   found: readonly Finding[],
+  kept: KeptFiles | undefined,
 ): Promise<PackFile[]> {
-  const made = drawn.flatMap((entry) => machineFiles(entry, model, found));
-  for (const entry of drawn)
-    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model, found)));
+  const titles = drawn.map((entry) => ({ entry, title: titleOf(entry, model, found) }));
+  const { machines } = model.spec.shop;
+  const made: PackFile[] = [];
+  for (const { entry, title } of titles) {
+    const { name, folder, part, what } = entry.file;
+    const from = ["machine", entry.answer.key, title, name, folder, part, what, machines];
+    made.push(...(await keptFiles(kept, from, () => machineFiles(entry, model, title))));
+  }
+  for (const { entry, title } of titles)
+    made.push(...(await fullSizePackFile(entry, model.spec, title, kept)));
   return made;
 }
 
 /** Sheets and plots of the parts that are asked for; a sheet that shows something held back is held back too. */
 async function pictureFiles(
-  model: Model,
-  store: Store,
+  { model, store, wanted, kept }: Parts,
   found: readonly Finding[],
-  wanted: (file: { readonly part: string }) => boolean,
   free: (file: { readonly name: string }) => boolean,
 ): Promise<PackFile[]> {
   const sheets = sheetFiles.filter(wanted).filter(({ shows }) => shows.every((name) => free({ name })));
   const made = plotFiles.filter(wanted).map((file) => plotPackFile(file, model, store));
-  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found)));
+  for (const file of sheets) made.push(...(await sheetPackFiles(file, model, store, found, kept)));
   return made;
 }
 
 /** The sheets of the assembled instrument. */
 async function assemblySheetFiles(
-  { model, store, pieces, asked }: Parts,
+  { model, store, pieces, asked, kept }: Parts,
   found: readonly Finding[],
 ): Promise<PackFile[]> {
   const meshes = await asked.meshes;
   const parts = pieces.map(({ name, key }, i) => ({ name, key, mesh: meshes[i]! }));
   const made: PackFile[] = [];
   for (const file of assemblySheets(model, parts))
-    made.push(...(await sheetPackFiles(file, model, store, found)));
+    made.push(...(await sheetPackFiles(file, model, store, found, kept)));
   return made;
 }
 
@@ -173,10 +182,9 @@ function titleOf({ file, answer }: DrawnFlat, model: Model, found: readonly Find
   return titleFor(model.spec, own, found);
 }
 
-function machineFiles(entry: DrawnFlat, model: Model, found: readonly Finding[]): PackFile[] {
-  const { file, answer } = entry;
+function machineFiles({ file, answer }: DrawnFlat, model: Model, title: Title): PackFile[] {
   const fingerprint = fingerprintOf(answer.key);
-  const flat = titled(answer.value, titleOf(entry, model, found));
+  const flat = titled(answer.value, title);
   const text = dxfText(flat);
   const path = `${file.folder}/${file.name}.dxf`;
   const readBack = readBackDxf(text, expectedOf(flat));

@@ -7,6 +7,7 @@ import { sheetSvgText } from "../files/svg/write-sheet-svg.ts";
 import { fingerprintOf } from "../step/key.ts";
 import type { Store } from "../step/store.ts";
 import type { Model } from "../workshop/model.ts";
+import { type KeptFiles, keptFiles } from "./kept-files.ts";
 import type { PackFile } from "./pack-file.ts";
 import { titleFor } from "./title.ts";
 
@@ -16,21 +17,23 @@ export async function sheetPackFiles(
   model: Model,
   store: Store,
   found: readonly Finding[],
-): Promise<PackFile[]> {
+  kept: KeptFiles | undefined,
+): Promise<readonly PackFile[]> {
   const { spec } = model;
-  const { key, value } = file.of(model, store);
-  const fingerprint = fingerprintOf(key);
-  const { part, seenFrom, shows } = file;
-  const sheet = titledSheet(value, titleFor(spec, { part, fingerprint, seenFrom, shows }, found));
-  const [path, name] = [`${file.folder}/${file.name}`, `${spec.order} ${file.name}`];
-  const made = { what: file.what, fingerprint, readBack: null };
-  return [
-    { ...made, path: `${path}.svg`, content: sheetSvgText(sheet, name), pictureOf: part },
-    {
-      ...made,
-      path: `${path}.pdf`,
-      content: await pdfBytes([sheetPage(sheet)], name),
-      what: `to print: ${file.what}`,
-    },
-  ];
+  const answer = file.of(model, store);
+  const fingerprint = fingerprintOf(answer.key);
+  const { part, seenFrom, shows, what } = file;
+  const title = titleFor(spec, { part, fingerprint, seenFrom, shows }, found);
+  return keptFiles(kept, ["sheet", answer.key, title, file.folder, file.name, what], async () => {
+    const sheet = titledSheet(answer.value, title);
+    const [path, name] = [`${file.folder}/${file.name}`, `${spec.order} ${file.name}`];
+    const made = { what, fingerprint, readBack: null };
+    return [
+      { ...made, path: `${path}.svg`, content: sheetSvgText(sheet, name), pictureOf: part },
+      {
+        ...{ ...made, path: `${path}.pdf`, what: `to print: ${what}` },
+        content: await pdfBytes([sheetPage(sheet)], name),
+      },
+    ];
+  });
 }

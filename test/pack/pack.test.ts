@@ -4,6 +4,7 @@ import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import type { Options } from "../../src/order/resolve.ts";
 import type { Spec, SpecValue } from "../../src/order/spec.ts";
+import type { KeptFiles } from "../../src/pack/kept-files.ts";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { type Means, type Pack, packOf, partNames } from "../../src/pack/pack.ts";
 import { reportFor } from "../../src/pack/report-for.ts";
@@ -48,15 +49,16 @@ function changed(a: Pack, b: Pack) {
 
 /** What these packs share is worked out and meshed once: that this changes nothing has a test of its own. */
 const shared = memoryStore();
-const meshed = solidsHere(kernel);
+const meshed = solidsHere(kernel, "files");
+const kept: KeptFiles = new Map();
 
 function pack(more = "", options: Options = {}, only: Means["only"] = "all"): Promise<Pack> {
-  return packed(specOf("sedge", 5, more, options), shared, meshed, only);
+  return packOf(specOf("sedge", 5, more, options), { store: shared, solids: meshed, kept, only });
 }
 
-let kept: Promise<Pack> | undefined;
+let first: Promise<Pack> | undefined;
 /** The pack that the others are changes of. */
-const usual = () => (kept ??= pack());
+const usual = () => (first ??= pack());
 
 /** All that a pack is, its files by their hashes. */
 function hashes({ report, held, files }: Pack) {
@@ -107,11 +109,11 @@ describe("a pack", () => {
     );
     const alone = [];
     for (const { design, count } of some) alone.push(hashes(await packed(specOf(design, count))));
-    const [store, solids] = [memoryStore(), solidsHere(kernel)];
+    // What is kept of the first round stands for the second.
+    const means = { store: memoryStore(), solids: solidsHere(kernel, "files"), kept: new Map() };
     for (const list of [[...some].reverse(), some]) {
       const made = [];
-      for (const { design, count } of list)
-        made.push(hashes(await packed(specOf(design, count), store, solids)));
+      for (const { design, count } of list) made.push(hashes(await packOf(specOf(design, count), means)));
       expect(list === some ? made : made.reverse()).toEqual(alone);
     }
   });

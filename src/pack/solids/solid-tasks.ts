@@ -46,10 +46,24 @@ export type Solids = <K extends keyof SolidTasks>(
   asks: SolidTasks[K]["asks"],
 ) => Promise<SolidTasks[K]["gives"]>;
 
-/** How each kind of task is done by one kernel, which keeps what it has meshed. */
-export function solidTasks(kernel: Kernel): {
+/**
+ * How each kind of task is done by one kernel, which keeps what it has meshed; with `keep` also the files that it has made of it, for whoever makes packs of
+ * one order again and again.
+ */
+export function solidTasks(
+  kernel: Kernel,
+  keep?: "files",
+): {
   readonly [K in keyof SolidTasks]: (asks: SolidTasks[K]["asks"]) => SolidTasks[K]["gives"];
 } {
+  const written = new Map<string, readonly PackFile[]>();
+  const once = (from: unknown, make: () => readonly PackFile[]): readonly PackFile[] => {
+    if (keep === undefined) return make();
+    const key = JSON.stringify(from);
+    const known = written.get(key) ?? make();
+    written.set(key, known);
+    return known;
+  };
   const made = new Map<string, TriangleMesh>();
   const meshOf = ({ name, key }: { readonly name: string; readonly key: string }): TriangleMesh => {
     const known = made.get(key);
@@ -68,7 +82,10 @@ export function solidTasks(kernel: Kernel): {
       return measured(stoodBy(own, by, kernel), kernel);
     },
     files: ({ file, solid }) =>
-      solidPackFiles(file, solid === null ? meshOf(file) : meshed(file.key, { name: file.name, solid })),
-    assembly: (files) => assemblyPackFiles(files.map((file) => ({ file, mesh: meshOf(file) }))),
+      once(file, () =>
+        solidPackFiles(file, solid === null ? meshOf(file) : meshed(file.key, { name: file.name, solid })),
+      ),
+    assembly: (files) =>
+      once(files, () => assemblyPackFiles(files.map((file) => ({ file, mesh: meshOf(file) })))),
   };
 }

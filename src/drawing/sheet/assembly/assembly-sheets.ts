@@ -3,6 +3,7 @@ import type { TriangleMesh } from "../../../geometry/solid/triangle-mesh.ts";
 import type { Vec3 } from "../../../geometry/solid/vec3.ts";
 import { dimensionOf, type Spec } from "../../../order/spec.ts";
 import { hashOf } from "../../../step/key.ts";
+import { lazy } from "../../../step/lazy.ts";
 import type { Model } from "../../../workshop/model.ts";
 import { papersOf } from "../papers.ts";
 import type { Sheet } from "../sheet.ts";
@@ -28,20 +29,24 @@ export function assemblySheets(model: Model, parts: readonly AssembledPart[]): r
     tolerance: spec.values["string.length"]!.tolerance,
   };
   const plain = { hand: spec.hand, papers: papersOf(spec.shop.paper), stringLength };
-  const input: AssemblySheetInput = {
-    ...plain,
-    parts: parts.map(({ name, mesh }) => {
-      return { name, edged: meshEdges(mesh), apart: apartOf(name, stringLength.value, spec) };
+  // Nothing is drawn of a sheet whose files are kept.
+  const made = lazy<{ readonly input: AssemblySheetInput }>({
+    input: () => ({
+      ...plain,
+      parts: parts.map(({ name, mesh }) => {
+        return { name, edged: meshEdges(mesh), apart: apartOf(name, stringLength.value, spec) };
+      }),
     }),
-  };
+  });
   const keys = parts.map(({ key }) => key).join("\n");
   const sheet = (name: string, version: number, what: string, draw: (input: AssemblySheetInput) => Sheet) => {
     return {
       ...({ name, folder: "bench", part: "assembly", what, seenFrom: "front", shows: ["assembly"] } as const),
-      of: () => ({
-        key: hashOf(`sheet.${name} ${version}\n${JSON.stringify(plain)}\n${keys}`),
-        value: draw(input),
-      }),
+      of: () =>
+        lazy({
+          key: () => hashOf(`sheet.${name} ${version}\n${JSON.stringify(plain)}\n${keys}`),
+          value: () => draw(made.input),
+        }),
     };
   };
   return [
