@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { forced } from "../forced.ts";
+import { foundBy } from "../found-by.ts";
 import { everyCount, specOf } from "../samples.ts";
 
-const found = (spec: Spec) =>
-  findings(modelOf(spec, memoryStore())).find(({ id }) => id === "blank.stock.fingerboard")!;
+const found = (spec: Spec) => foundBy(modelOf(spec, memoryStore()), "blank.stock.fingerboard")!;
 
 /** A spec in a shop with other boards of ebony than those that the sample shop has. */
 function withEbony(

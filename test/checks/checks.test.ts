@@ -3,10 +3,10 @@ import { checks, findings } from "../../src/checks/checks.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
+import { foundBy } from "../found-by.ts";
 import { everyCount, specOf } from "../samples.ts";
 
-const found = (spec: Spec, id: string) =>
-  findings(modelOf(spec, memoryStore())).find((finding) => finding.id === id)!;
+const found = (spec: Spec, id: string) => foundBy(modelOf(spec, memoryStore()), id)!;
 
 /** A spec with one value that its design would not allow. */
 function forced(spec: Spec, id: string, value: number): Spec {

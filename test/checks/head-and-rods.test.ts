@@ -1,26 +1,26 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { forced, movesIn } from "../forced.ts";
+import { foundBy } from "../found-by.ts";
 import { everyCount, specOf } from "../samples.ts";
 
 function found(spec: Spec, id: string) {
   const model = modelOf(spec, memoryStore());
   // What can't be built is told beforehand, and no check is asked about it.
   expect(contradictions(spec, model.instrument)).toEqual([]);
-  return findings(model).find((finding) => finding.id === id)!;
+  return foundBy(model, id)!;
 }
 
 const ids = ["rod.wall", "pin.clear", "head.wall", "tuner.clear", "tuner.past-post"];
 
 describe("the checks of head, rods and pins", () => {
   it.each(everyCount)("pass $design with $count strings, as defaults to confirm", ({ design, count }) => {
-    const all = findings(modelOf(specOf(design, count), memoryStore()));
+    const model = modelOf(specOf(design, count), memoryStore());
     for (const id of ids) {
-      expect(all.find((finding) => finding.id === id)).toMatchObject({
+      expect(foundBy(model, id)).toMatchObject({
         ...{ status: "pass", stake: "spoilage", unit: "mm" },
         source: expect.stringContaining("default, confirm"),
       });
@@ -141,7 +141,7 @@ describe("the checks of head, rods and pins", () => {
     expect(moves.length, fault.why).toBeGreaterThan(0);
     const enough = moves.filter(({ id: dimension, to }) => {
       const moved = modelOf(forced(spec, { [dimension]: to }), memoryStore());
-      return findings(moved).find((finding) => finding.id === id)!.why !== fault.why;
+      return foundBy(moved, id)!.why !== fault.why;
     });
     expect(enough.length, fault.why).toBeGreaterThan(0);
   });

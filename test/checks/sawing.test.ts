@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import type { Shop } from "../../src/order/shop.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
+import { foundBy } from "../found-by.ts";
 import { specOf } from "../samples.ts";
 
-const foundIn = (model: Model, id: string) => findings(model).find((finding) => finding.id === id)!;
+const foundIn = (model: Model, id: string) => foundBy(model, id)!;
 const found = (spec: Spec, id: string) => foundIn(modelOf(spec, memoryStore()), id);
 
 /** A spec with one value that its design would not allow. */

@@ -7,10 +7,11 @@ import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import type { PartSawing } from "../../src/workshop/part-sawing.ts";
 import { alone, forced } from "../forced.ts";
+import { foundBy } from "../found-by.ts";
 import { everyCount, specOf } from "../samples.ts";
 
 const foundIn = (model: Model, id: string) => {
-  const finding = findings(model).find((one) => one.id === id);
+  const finding = foundBy(model, id);
   if (finding === undefined) throw new Error(`no check ${id}`);
   return finding;
 };

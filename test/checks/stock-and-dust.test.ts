@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import type { Shop } from "../../src/order/shop.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { forced } from "../forced.ts";
+import { foundBy } from "../found-by.ts";
 import { specOf } from "../samples.ts";
 
 const found = (spec: Spec, id: string) => {
-  const finding = findings(modelOf(spec, memoryStore())).find((one) => one.id === id);
+  const finding = foundBy(modelOf(spec, memoryStore()), id);
   if (finding === undefined) throw new Error(`no check ${id}`);
   return finding;
 };

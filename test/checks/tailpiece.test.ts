@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { movesIn } from "../forced.ts";
+import { foundBy } from "../found-by.ts";
 import { everyCount, specOf } from "../samples.ts";
 import { stretched } from "../stretched.ts";
 
@@ -12,7 +12,7 @@ function found(spec: Spec, id: string) {
   const model = modelOf(spec, memoryStore());
   // What can't be built is told beforehand, and no check is asked about it.
   expect(contradictions(spec, model.instrument)).toEqual([]);
-  return findings(model).find((finding) => finding.id === id)!;
+  return foundBy(model, id)!;
 }
 
 describe("the checks of the tailpiece", () => {
@@ -55,7 +55,7 @@ describe("the checks of the tailpiece", () => {
     expect(moves.length, fault.why).toBeGreaterThan(0);
     const enough = moves.filter(({ id: dimension, to }) => {
       const moved = modelOf(stretched(design, count, { ...values, [dimension]: to }), memoryStore());
-      return findings(moved).find((finding) => finding.id === id)!.why !== fault.why;
+      return foundBy(moved, id)!.why !== fault.why;
     });
     expect(enough.length, fault.why).toBe(moves.length);
   });

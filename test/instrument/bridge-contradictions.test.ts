@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { bare, forced, movesIn } from "../forced.ts";
+import { foundBy } from "../found-by.ts";
 import { everyCount, specOf } from "../samples.ts";
 
 /** One store for all: what a changed number leaves as it was is answered and not worked out again. */
@@ -162,7 +162,7 @@ describe("a bridge that can't stand or can't be fastened", () => {
     for (const { id, to } of moves) {
       const spec = specWith({ ...values, [id]: to });
       expect(problemsOf(spec), `${id} ${to}`).toEqual([]);
-      const finding = findings(modelOf(spec, store)).find((one) => one.id === "wall.bridge-foot");
+      const finding = foundBy(modelOf(spec, store), "wall.bridge-foot");
       expect(finding, `${id} ${to}`).toMatchObject({ status: "pass" });
     }
   });
@@ -171,7 +171,7 @@ describe("a bridge that can't stand or can't be fastened", () => {
 describe("the check of the wood under the bridge", () => {
   const found = (spec: Spec) => {
     expect(problemsOf(spec)).toEqual([]);
-    return findings(modelOf(spec, store)).find(({ id }) => id === "wall.bridge-foot");
+    return foundBy(modelOf(spec, store), "wall.bridge-foot");
   };
 
   it.each(everyCount)(

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
 import { flatFiles } from "../../src/drawing/flat/flats.ts";
 import { extentsOf } from "../../src/geometry/measure.ts";
 import { contradictions } from "../../src/instrument/contradictions.ts";
@@ -10,6 +9,7 @@ import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
+import { foundBy } from "../found-by.ts";
 import { ownBoard } from "../own-board.ts";
 import { frettedSpec, orderText, resolved, sampleText, specOf } from "../samples.ts";
 
@@ -28,8 +28,7 @@ function forced(spec: Spec, values: Record<string, number>): Spec {
 }
 
 const problemsOf = (spec: Spec) => contradictions(spec, instrument(spec, memoryStore()));
-const status = (spec: Spec, id: string) =>
-  findings(modelOf(spec, memoryStore())).find((finding) => finding.id === id)?.status;
+const status = (spec: Spec, id: string) => foundBy(modelOf(spec, memoryStore()), id)?.status;
 
 describe("frets", () => {
   it.each(counts)("of %i strings stand within 1e-9 of the formula", (count) => {
@@ -208,7 +207,7 @@ describe("planted faults in frets", () => {
     const higher = fretGaps.work({ places, crown, board: made.surface, stringLength: 328, strings });
     const model = modelOf(five, memoryStore());
     const planted = { ...model, instrument: { ...made, fretGaps: higher } };
-    expect(findings(planted).find(({ id }) => id === "fret.open")).toMatchObject({ status: "refuse" });
+    expect(foundBy(planted, "fret.open")).toMatchObject({ status: "refuse" });
   });
 
   it("tell a fret beyond the board at the order's frets", () => {
