@@ -28,6 +28,8 @@ export type Fixture = {
   readonly part: string;
   /** Which of the work's faces is up. */
   readonly up: FaceUp;
+  /** Whether the template lies on the work or under it; a collar runs over the cutter or under it alike. */
+  readonly template: "over" | "under";
   /** The part's outline as it lies on the template, and the run of it that is cut. */
   readonly outline: Path;
   readonly joined: readonly Path[];

@@ -33,6 +33,7 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
   const made: Fixture = lazy<Fixture>({
     ...{ file: () => file, part: () => part, up: () => up, outline: () => outline, joined: () => joined },
     ...{ run: () => run, thickness: () => thickness, allowance: () => allowance, waste: () => waste },
+    template: () => spec.fixtures[file]?.template ?? "over",
     said: () => (held.by === "pins" ? held.said : []),
     chosen: () => {
       const { machine = null, cutter = null, guide = null } = spec.fixtures[file] ?? {};
