@@ -51,10 +51,25 @@ it("a collar, a bearing or a bush changes, of a whole pack, the files of the fix
     );
     return names.filter((path) => !ofAll.test(path)).sort();
   };
-  const neck = await changed(["collar-60", "collar-62"]);
-  expect(neck).toEqual([
-    "bench/set-up-neck-shaper-back-2.svg",
+  // Both of a fixture's set-ups have sheets of their own.
+  const neck = ["back", "front"].flatMap((up) =>
+    ["-2.svg", ".pdf", ".svg"].map((end) => `bench/set-up-neck-shaper-${up}${end}`),
+  );
+  expect(await changed(["collar-60", "collar-62"])).toEqual([
+    ...neck,
+    ...["fixtures/neck-shaper.dxf", "fixtures/neck-shaper.svg", "full-size/neck-shaper.pdf"],
   ]);
-  const unused = await changed(["collar-80", "collar-82"]);
-  expect(unused).toEqual([]);
+  expect(await changed(["collar-80", "collar-82"])).toEqual([]);
+  const bearing = await changed(["bearing-19", "bearing-21"]);
+  const files = ["fingerboard-router", "wing-bass-router", "wing-treble-router"];
+  for (const file of files) expect(bearing).toContain(`fixtures/${file}.dxf`);
+  expect(bearing.filter((path) => !files.some((file) => path.includes(file)))).toEqual([]);
+  const bush = await changed(["bush-10"]);
+  expect(bush).toContain("fixtures/neck-back-inside.dxf");
+  expect(bush.filter((path) => !path.includes("-inside"))).toEqual([]);
+  // What else moves is seen: with another allowance the saw lines are other ones too.
+  const more = specOf("sedge", 5, "set:\n  saw.allowance: 1.8\n");
+  const all = await printsOf(worn(more, ["collar-60", "collar-62"], 0.2));
+  const moved = [...all.keys()].filter((path) => all.get(path)!.hash !== before.get(path)?.hash);
+  expect(moved).toEqual(expect.arrayContaining(["fixtures/neck-shaper.dxf", "outlines/wing-bass-saw.dxf"]));
 }, 120_000);
