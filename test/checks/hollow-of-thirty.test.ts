@@ -74,16 +74,23 @@ describe("a hollow of radius 30 with a cutter of 100", () => {
     expect(finding.why).toContain("the largest owned cutter that would do is block-60, 60 mm, on shaper");
   });
 
-  it("names none over 60 where no smaller one reaches through, and says which would do", () => {
-    const { why } = told(30, named("block-100", ["block-60"]));
-    expect(why).toContain("the largest owned cutter that would do is straight-19, 19.05 mm, on table-router");
-    const few = ["block-60", "straight-19", "straight-12"];
-    expect(told(30, named("block-100", few)).why).toMatch(
-      /largest owned cutter that would do is straight-6-long/,
+  it("names none that is for another machine, that nothing guides, or that is too short", () => {
+    expect(told(30, named("block-100", ["block-60"])).why).toContain(
+      "a cutter of 60 mm or less would do, the shop owns none for a shaper",
     );
-    expect(told(30, named("block-100", [...few, "straight-6-long"])).why).toContain(
-      "a cutter of 60 mm or less would do, of those owned straight-8 is the largest, but too short",
+    const { shop, ...rest } = named("block-100");
+    const other = (cutters: Spec["shop"]["cutters"], guides = shop.guides): Spec => ({
+      ...rest,
+      shop: { ...shop, cutters, guides },
+    });
+    const shorter = shop.cutters.map((one) => (one.id === "block-60" ? { ...one, length: 30 } : one));
+    expect(told(30, other(shorter)).why).toContain("of those owned block-60 is the largest, but too short");
+    const unguided = shop.guides.filter(({ fits }) => !fits.includes("block-60"));
+    expect(told(30, other(shop.cutters, unguided)).why).toContain("owns none for a shaper");
+    const driven = shop.cutters.map((one) =>
+      one.id === "block-60" ? { ...one, feed: "mechanical" as const } : one,
     );
+    expect(told(30, other(driven)).why).toContain("owns none for a shaper");
   });
 
   it("is taken by the 60 cutter when that is left to choose, and a hollow of 50 by the 100 one", () => {

@@ -1,3 +1,4 @@
+import type { Cutter } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { candidates, type GuidedShop, guidesFor, machinesOf } from "./candidates.ts";
 import type { Fault } from "./fault.ts";
@@ -27,8 +28,9 @@ export type Chosen =
 
 /** A machine, a cutter and guides for a cut, with the reasons; the order's own names go before any choice. */
 export function choose({ wanted, shop }: ChooseInput): Chosen {
+  const usable = usableCutters(shop, wanted.kind);
   const judged = candidates(shop, wanted)
-    .map((setUp) => ({ setUp, faults: setUpFaults(setUp, wanted, shop.cutters) }))
+    .map((setUp) => ({ setUp, faults: setUpFaults(setUp, wanted, usable) }))
     .sort(
       (a, b) =>
         a.faults.length - b.faults.length ||
@@ -47,6 +49,17 @@ export function choose({ wanted, shop }: ChooseInput): Chosen {
 
 /** A machine, a cutter and guides for a cut. */
 export const chosenSetUp = step("guided.set-up", 1, choose);
+
+/** The cutters that a cut of a kind could be made with: fed by hand, on a machine of that kind, with a guide that rides there. */
+function usableCutters(shop: GuidedShop, kind: CutWanted["kind"]): Cutter[] {
+  return shop.cutters.filter(
+    (cutter) =>
+      cutter.feed === "manual" &&
+      machinesOf(shop, kind).some(
+        (machine) => cutter.fits.includes(machine.id) && guidesFor(shop, machine, cutter).length > 0,
+      ),
+  );
+}
 
 /**
  * Which of two as good comes first: a machine whose spindle stays in its place, or for a recess one that is lowered into it; a first guide beside
