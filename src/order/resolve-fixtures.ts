@@ -1,3 +1,4 @@
+import { neckFixture } from "./fixture-names.ts";
 import { allInsides } from "./inside-names.ts";
 import { didYouMean } from "./nearest.ts";
 import { type Checked, type Problem, quoted } from "./problem.ts";
@@ -40,7 +41,9 @@ export function resolveFixtures(
       for (const what of ["clamps", "handholds"] as const)
         if (named[what] !== undefined)
           unknown(["fixtures", name, what], true, what, ["machine", "cutter", "guide"]);
-    const { machine = null, cutter = null, guide = null, clamps, handholds } = named;
+    if (named.template !== undefined && name !== neckFixture)
+      unknown(["fixtures", name, "template"], true, "template", ["machine", "cutter", "guide"]);
+    const { machine = null, cutter = null, guide = null, clamps, handholds, template } = named;
     const asked = clamps ?? [];
     for (const [i, { clamp }] of asked.entries()) {
       const has = shop.clamps.find(({ id }) => id === clamp);
@@ -66,7 +69,7 @@ export function resolveFixtures(
           },
         });
     }
-    const own = { ...(clamps && { clamps }), ...(handholds && { handholds }) };
+    const own = { ...(clamps && { clamps }), ...(handholds && { handholds }), ...(template && { template }) };
     return [name, { machine, cutter, guide, ...own }] as const;
   });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: Object.fromEntries(fixtures) };

@@ -209,7 +209,10 @@ export type Spec = {
   readonly fixtures: {
     readonly [file: string]: {
       readonly [what in "machine" | "cutter" | "guide"]: string | null;
-    } & OwnPlaces;
+    } & OwnPlaces & {
+        /** Of a shaper's fixture: on top of the work, as is usual, or under it, with the collar under the cutter. */
+        readonly template?: "over" | "under";
+      };
   };
   /** What full-size sheets are laid out on. */
   readonly paper: Paper;

@@ -1,4 +1,3 @@
-import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
 
 /** Whether a shaper's collar runs over its cutter, or the shop lets it run under. Found: 1 where it runs under. */
@@ -14,7 +13,8 @@ export const collarUnder: FixtureRule = {
     const { machine, guide } = fixture.setUp;
     if (machine.kind !== "shaper" || guide.kind !== "collar")
       return { ...usual, status: "pass", found: 0, why: `no collar runs under a cutter on ${machine.id}` };
-    if (!runsUnder(fixture))
+    // The collar runs where the template lies: over the cutter on top of the work, or under both.
+    if (fixture.template === "over")
       return {
         ...{ ...usual, status: "pass", found: 0 },
         why: `${guide.id} runs over the cutter, which the work covers`,
@@ -28,8 +28,3 @@ export const collarUnder: FixtureRule = {
     };
   },
 };
-
-/** A collar runs over the cutter, with the template on top of the work, unless the fixture says that its template lies under that. */
-function runsUnder({ template }: Fixture & { readonly template?: "over" | "under" }): boolean {
-  return template === "under";
-}

@@ -1,3 +1,4 @@
+import { placeAlong } from "../../geometry/path-measures/place-along.ts";
 import { plain } from "../../workshop/guided/fault.ts";
 import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
@@ -32,7 +33,8 @@ export const fixtureStock: FixtureRule<Pick<Fixture, "sheet">> = {
 /** How much of the edge is cut against the grain. Found: its length, mm; limit: what would be if the work were turned over. */
 export const grainAgainst: FixtureRule = {
   name: "grain.against",
-  of: ({ grain }) => {
+  of: (fixture) => {
+    const { grain } = fixture;
     const usual = {
       stake: "spoilage",
       unit: "mm",
@@ -42,11 +44,22 @@ export const grainAgainst: FixtureRule = {
     if (grain === null) return untried(usual, "edge.none");
     const { against, with: turned } = grain;
     const worse = against > turned + 1;
+    const cut = `${plain(against)} mm are cut against the grain${whereAgainst(fixture)}`;
     return {
       ...{ ...usual, status: worse ? "attend" : "pass", found: against, limit: turned },
       why: worse
-        ? `${plain(against)} mm are cut against the grain, turned over on a mirrored fixture only ${plain(turned)} would be: take light cuts there, or leave 6 mm and trim later where it will split`
-        : `${plain(against)} mm are cut against the grain, turned over ${plain(turned)} would be: light cuts there`,
+        ? `${cut}, turned over on a mirrored fixture only ${plain(turned)} would be: take light cuts there, or leave 6 mm and trim later where it will split`
+        : `${cut}, turned over ${plain(turned)} would be: light cuts there`,
     };
   },
 };
+
+/** Where an edge is cut against the grain: the beginning of each stretch along it, and how long that is; nothing where none is half a millimetre. */
+function whereAgainst({ run, stretches }: Fixture): string {
+  const told = (stretches ?? []).flatMap(({ grain, from, to }) => {
+    const place = placeAlong(run.path, from);
+    if (grain !== "against" || to - from < 0.5 || place.kind !== "ok") return [];
+    return [`from ${plain(place.point.x)}, ${plain(place.point.y)} over ${plain(to - from)}`];
+  });
+  return told.length === 0 ? "" : ` (${told.join("; ")})`;
+}

@@ -9,6 +9,7 @@ import { fixtureStock, grainAgainst } from "./fixture-stock.ts";
 import { guideBearing } from "./guide-bearing.ts";
 import { holdNone } from "./hold-none.ts";
 import { clampSwept, handNear, metal } from "./kept.ts";
+import { laserMaterial } from "./laser-material.ts";
 import { missingRules } from "./missing.ts";
 import { printedGuide } from "./printed-guide.ts";
 import { removal } from "./removal.ts";
@@ -26,7 +27,7 @@ export const fixtureRules: readonly FixtureRule[] = [
   ...[cutterShort, cutterLarge, cutterFeed, guideLarge, guideBearing, speedMark, rimSpeedRule, removal],
   ...[edgeNone, virtualCutRule, feedClimb, runInMissing, clampSwept, metal, handNear, holdNone],
   ...[fixtureStock, grainAgainst],
-  ...[trapped, tip, startCorner, exitUnsupported, workSmall, collarUnder, printedGuide],
+  ...[trapped, tip, startCorner, exitUnsupported, workSmall, collarUnder, printedGuide, laserMaterial],
 ];
 
 /** Every rule for every fixture. */

@@ -17,7 +17,7 @@ export const holdNone: FixtureRule = {
     };
     const { holding } = fixture;
     if (holding === null) return untried(usual, "edge.none");
-    const { clamps, holes, batten, wanted: limit } = holding;
+    const { clamps, holes, batten, room, wanted: limit } = holding;
     const screws = holes.filter(({ what }) => what === "screw" || what === "bolt").length;
     const idle = idleClamps(fixture);
     const found = clamps.length - idle.length + screws;
@@ -26,7 +26,11 @@ export const holdNone: FixtureRule = {
       batten === null
         ? `${screws} screws or bolts and ${clamps.length} clamps hold the work on its index pins`
         : `${found} clamps press the work on its template and against the batten`;
-    const lacking = `only ${found} of ${limit} ${batten === null ? "hold-downs" : "clamps"} fit clear of the cutter: add one of less reach or a smaller base to the shop's clamps, or screw the work from beneath`;
+    const add =
+      room === undefined
+        ? "add one of less reach or a smaller base to the shop's clamps"
+        : `${limit} would fit whose base is ${plain(room.wide)} mm wide or less, of a reach of ${plain(room.reach)} mm: add such to the shop's clamps`;
+    const lacking = `only ${found} of ${limit} ${batten === null ? "hold-downs" : "clamps"} fit clear of the cutter: ${add}, or screw the work from beneath`;
     if (idle.length > 0)
       return { ...{ ...usual, limit, found, status: "refuse" }, why: `${idle.join("; ")}: move it` };
     return { ...{ ...usual, status: few ? "refuse" : "pass", found, limit }, why: few ? lacking : pressed };

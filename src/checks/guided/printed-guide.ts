@@ -1,10 +1,11 @@
+import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, untried } from "./fixture-check.ts";
 
 /** What a guided edge may be made of, by how a sheet's material is named. */
 const sheets = /plywood|mdf|phenolic|aluminium/;
 
 /** Whether the guide rides on a sheet of wood or metal: a printed part never guides a cutter. Found: 1 where it doesn't. */
-export const printedGuide: FixtureRule = {
+export const printedGuide: FixtureRule<Pick<Fixture, "sheet">> = {
   name: "printed.guide",
   of: ({ sheet }) => {
     const usual = {

@@ -14,14 +14,15 @@ export const insideBearing: FixtureRule<OneOpening> = ofSetUp<OneOpening>(
       "published router guidance: a bit clears its bush by 1.6, the template stands over it by 1, more than half bears",
   },
   ({ cutter, guide }, { sheet, passes }) => {
-    const thick = sheet?.kind === "ok" ? sheet.thickness : 0;
+    const [clears, stands] = [cutter.diameter + 1.6, guide.height + 1];
+    if (guide.kind === "bush" && guide.diameter < clears - 1e-6)
+      return {
+        ...{ status: "refuse", found: guide.diameter, limit: clears },
+        why: `${cutter.id} doesn't clear ${guide.id}: take a bush over ${plain(clears)} mm across`,
+      };
+    if (sheet?.kind !== "ok") return { status: "attend", found: 0, why: "nothing to try: see stock" };
+    const thick = sheet.thickness;
     if (guide.kind === "bush") {
-      const [clears, stands] = [cutter.diameter + 1.6, guide.height + 1];
-      if (guide.diameter < clears - 1e-6)
-        return {
-          ...{ status: "refuse", found: guide.diameter, limit: clears },
-          why: `${cutter.id} doesn't clear ${guide.id}: take a bush over ${plain(clears)} mm across`,
-        };
       const thin = thick < stands - 1e-6;
       return {
         ...{ status: thin ? "refuse" : "pass", found: thick, limit: stands },

@@ -4,7 +4,9 @@ import { cutterFeed, cutterLarge } from "../guided/cutter.ts";
 import { feedClimb } from "../guided/feed-climb.ts";
 import { fixtureStock } from "../guided/fixture-stock.ts";
 import { clampSwept, handNear, metal } from "../guided/kept.ts";
+import { laserMaterial } from "../guided/laser-material.ts";
 import { missingRules } from "../guided/missing.ts";
+import { printedGuide } from "../guided/printed-guide.ts";
 import { rimSpeedRule, speedMark } from "../guided/speed.ts";
 import { virtualCutRule } from "../guided/virtual-cut.ts";
 import { baseRests } from "./base-rests.ts";
@@ -29,7 +31,7 @@ const plateHands = everyOpening({
 export const insideRules: readonly InsideRule[] = [
   ...missingRules,
   ...[cutterFeed, speedMark, rimSpeedRule, fixtureStock, baseRests, web],
-  ...[plateHeld, plateHands],
+  ...[plateHeld, plateHands, printedGuide, laserMaterial],
   ...[insideShort, insideRounded, insideBearing, depthAPass, openingEdge, plungeRoom].map(everyOpening),
   ...[cutterLarge, virtualCutRule, feedClimb, clampSwept, metal].map(everyOpening),
 ];

@@ -32,15 +32,15 @@ function drawnFrom(fixture: Fixture): FixtureFlatInput {
         cutter: { id: cutter.id, diameter: cutter.diameter, measured: cutter.measured },
         guide: { id: guide.id, kind: guide.kind, diameter: guide.diameter, measured: guide.measured },
         first: first && { id: first.id, diameter: first.diameter, measured: first.measured },
-        ...{ speed: { rpm: speed.rpm, rim: speed.rim }, cautions: cautionsOf(machine) },
+        ...{ speed: { rpm: speed.rpm, rim: speed.rim }, cautions: cautionsOf(fixture, machine) },
         ...(said.length === 0 ? {} : { said: said.map(lettered) }),
       },
     },
   };
 }
 
-function cautionsOf(machine: GuidedMachine) {
-  return machine.kind === "shaper" ? shaperCautions : routerCautions(machine.moves);
+function cautionsOf({ template }: Fixture, machine: GuidedMachine) {
+  return machine.kind === "shaper" ? shaperCautions(template) : routerCautions(machine.moves);
 }
 
 function lettered(text: string): string {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { quantity } from "./quantity.ts";
 import { record } from "./record.ts";
-import { word } from "./word.ts";
+import { oneOf, word } from "./word.ts";
 
 const at = z.tuple([quantity("length"), quantity("length")], { error: "two lengths: [along, away]" }).meta({
   description:
@@ -26,6 +26,10 @@ export const namedFixtures = z
         .array(at, { error: "a list of places" })
         .optional()
         .meta({ description: "the middles of handholds at a person's own places" }),
+      template: oneOf(
+        ["over", "under"],
+        "of a shaper's fixture: on top of the work, with the collar over the cutter, or under it",
+      ).optional(),
     }),
     { error: "a map of fixtures and what each is made with" },
   )

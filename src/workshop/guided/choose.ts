@@ -1,7 +1,9 @@
+import type { Cutter } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { candidates, type GuidedShop, guidesFor, machinesOf } from "./candidates.ts";
-import type { Fault } from "./fault.ts";
-import type { CutWanted, GuidedMachine, SetUp } from "./set-up.ts";
+import { type Fault, plain } from "./fault.ts";
+import { lengthWanted } from "./into-recess.ts";
+import { type CutWanted, type GuidedMachine, overLength, type SetUp } from "./set-up.ts";
 import { setUpFaults } from "./set-up-faults.ts";
 import { whyNot, whyThis } from "./why-chosen.ts";
 
@@ -27,8 +29,9 @@ export type Chosen =
 
 /** A machine, a cutter and guides for a cut, with the reasons; the order's own names go before any choice. */
 export function choose({ wanted, shop }: ChooseInput): Chosen {
+  const usable = usableCutters(shop, wanted.kind);
   const judged = candidates(shop, wanted)
-    .map((setUp) => ({ setUp, faults: setUpFaults(setUp, wanted, shop.cutters) }))
+    .map((setUp) => ({ setUp, faults: setUpFaults(setUp, wanted, usable) }))
     .sort(
       (a, b) =>
         a.faults.length - b.faults.length ||
@@ -47,6 +50,17 @@ export function choose({ wanted, shop }: ChooseInput): Chosen {
 
 /** A machine, a cutter and guides for a cut. */
 export const chosenSetUp = step("guided.set-up", 1, choose);
+
+/** The cutters that a cut of a kind could be made with: fed by hand, on a machine of that kind, with a guide that rides there. */
+function usableCutters(shop: GuidedShop, kind: CutWanted["kind"]): Cutter[] {
+  return shop.cutters.filter(
+    (cutter) =>
+      cutter.feed === "manual" &&
+      machinesOf(shop, kind).some(
+        (machine) => cutter.fits.includes(machine.id) && guidesFor(shop, machine, cutter).length > 0,
+      ),
+  );
+}
 
 /**
  * Which of two as good comes first: a machine whose spindle stays in its place, or for a recess one that is lowered into it; a first guide beside
@@ -79,7 +93,8 @@ function intoRank(machine: GuidedMachine): number {
   return { hand: 0, overhead: 1, table: 2 }[machine.mount];
 }
 
-function missing(shop: GuidedShop, { kind, named }: CutWanted): Fault {
+function missing(shop: GuidedShop, wanted: CutWanted): Fault {
+  const { kind, named } = wanted;
   const fault = (check: Fault["check"], why: string): Fault => ({
     ...{ check, found: 0, limit: 1, unit: "", why },
   });
@@ -103,7 +118,7 @@ function missing(shop: GuidedShop, { kind, named }: CutWanted): Fault {
     return fault(
       "cutter.missing",
       named.cutter === null
-        ? `the shop has no cutter that fits ${ids}: add one that names it under fits`
+        ? `the shop has no cutter that fits ${ids}: add one that ${cutterFor(wanted)} and names it under fits`
         : `the order names ${named.cutter}, which doesn't fit ${ids}: name ${has.join(" or ") || "a cutter that does"}`,
     );
   }
@@ -117,4 +132,11 @@ function missing(shop: GuidedShop, { kind, named }: CutWanted): Fault {
       ? `no collar, bearing, bush or pin fits ${on} or ${ids}: add one, such as a guide of ${diameter} mm for no offset`
       : `the order names ${named.guide}, which rides neither with ${on} nor on ${ids}: name ${has.join(" or ") || "a guide that does"}`,
   );
+}
+
+/** What a cutter for a cut has to do, in words, mm. */
+function cutterFor({ thickness, hollow, recess }: CutWanted): string {
+  const length = recess === undefined ? thickness + overLength : lengthWanted("bush", recess);
+  const across = hollow === null || hollow === 0 ? "" : `, is ${plain(2 * hollow)} mm across or less`;
+  return `cuts ${plain(length)} mm or more${across}`;
 }

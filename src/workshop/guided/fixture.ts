@@ -4,7 +4,7 @@ import type { VirtualCut } from "../virtual-cut/virtual-cut.ts";
 import type { Chosen } from "./choose.ts";
 import type { CutRun } from "./cut-runs.ts";
 import type { Feed } from "./feed.ts";
-import type { GrainLengths } from "./grain.ts";
+import type { GrainLengths, GrainStretch } from "./grain.ts";
 import type { GuidedEdge } from "./guided-edge.ts";
 import type { Holding } from "./holding.ts";
 import type { FaceUp } from "./seen-outline.ts";
@@ -28,6 +28,8 @@ export type Fixture = {
   readonly part: string;
   /** Which of the work's faces is up. */
   readonly up: FaceUp;
+  /** Whether the template lies on the work or under it; a collar runs over the cutter or under it alike. */
+  readonly template: "over" | "under";
   /** The part's outline as it lies on the template, and the run of it that is cut. */
   readonly outline: Path;
   readonly joined: readonly Path[];
@@ -44,6 +46,8 @@ export type Fixture = {
   readonly feed: Feed | null;
   /** How much of the run is cut with, against, along the grain and across it, this face up. */
   readonly grain: GrainLengths | null;
+  /** The same in stretches along the run, in its own order. */
+  readonly stretches: readonly GrainStretch[] | null;
   readonly holding: Holding | null;
   readonly kept: readonly Kept[];
   readonly sheet: SheetFound | null;

@@ -33,6 +33,7 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
   const made: Fixture = lazy<Fixture>({
     ...{ file: () => file, part: () => part, up: () => up, outline: () => outline, joined: () => joined },
     ...{ run: () => run, thickness: () => thickness, allowance: () => allowance, waste: () => waste },
+    template: () => spec.fixtures[file]?.template ?? "over",
     said: () => (held.by === "pins" ? held.said : []),
     chosen: () => {
       const { machine = null, cutter = null, guide = null } = spec.fixtures[file] ?? {};
@@ -47,10 +48,11 @@ export function guidedFixture(work: GuidedWork, spec: Spec, store: Store): Fixtu
       const { machine, cutter, guide } = made.setUp!;
       return feedAlong(made.edge.edge, machine, guide.diameter / 2 + cutter.diameter / 2 + 4);
     },
-    grain: () =>
+    grain: () => (made.stretches === null ? null : grainLengths(made.stretches)),
+    stretches: () =>
       made.setUp === null
         ? null
-        : grainLengths(grainStretches(run.path, wayAlong(made.setUp.machine.rotation), { x: 1, y: 0 })),
+        : grainStretches(run.path, wayAlong(made.setUp.machine.rotation), { x: 1, y: 0 }),
     holding: () =>
       made.edge?.kind === "ok" ? placedHolding(work, base, made.setUp!, made.edge, spec, store) : null,
     kept: () => (made.holding === null ? [] : keptOf(made.holding, pastCutter(made.setUp!))),

@@ -5,6 +5,7 @@ import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
 import type { Shop } from "../../order/shop.ts";
 import { step } from "../../step/step.ts";
 import { type BaseFrame, boxOnBase, onBase } from "./base-frame.ts";
+import { type ClampRoom, clampRoom } from "./clamp-room.ts";
 import { type Handhold, handholds, hangAt } from "./handholds.ts";
 import { holdingSizes } from "./holding-sizes.ts";
 import { type PlacedClamp, placeClamps } from "./place-clamps.ts";
@@ -40,6 +41,8 @@ export type Holding = {
   readonly marks: readonly Path[];
   readonly clamps: readonly PlacedClamp[];
   readonly wanted: number;
+  /** Where too few of the shop's clamps fit behind a batten: what would. */
+  readonly room?: ClampRoom;
   readonly handholds: readonly Handhold[];
   readonly holes: readonly FixtureHole[];
 };
@@ -65,6 +68,8 @@ export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding
   const grips = hands === null ? [] : handholds(frame, led, hands);
   const bolts = grips.map(({ at }): FixtureHole => ({ at, diameter: holdingSizes.bolt, what: "handhold" }));
   const hang = hangAt(frame, led, reach);
+  const clamps = placeClamps(given, battenEnd, wanted);
+  const room = clamps.length < wanted ? clampRoom(given, battenEnd, wanted) : undefined;
   return {
     batten: boxOnBase(frame, low, back, high, battenEnd),
     marks: jointPins
@@ -73,7 +78,7 @@ export const holding = step("fixture.holding", 1, (given: HoldingInput): Holding
         closed: false,
         points: [onBase(frame, s, back), onBase(frame, s, battenEnd)].map((at) => ({ ...at, bulge: 0 })),
       })),
-    ...{ clamps: placeClamps(given, battenEnd, wanted), wanted, handholds: grips },
+    ...{ clamps, wanted, handholds: grips, ...(room && { room }) },
     holes: [...index, ...bolts, { at: hang, diameter: holdingSizes.hang, what: "hang hole" }],
   };
 });

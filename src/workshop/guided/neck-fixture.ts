@@ -88,7 +88,9 @@ function heldBy(spec: Spec, made: Instrument, edge: LongEdge, mark: Path): HeldB
       `used twice: 1. front up, ${first} edge at the cutter; 2. turned over about its length, back up, ${second} edge at the cutter; both are cut from core to nut`,
       `on the index pins through the waste, ${through.map(({ id, diameter }) => `${id} ${diameter}`).join(", ")}: unlike, so that it goes on one way round`,
       `screws of ${neckScrews.diameter} or less through the template, heads sunk, ${neckScrews.into} into the work at most: waste at both ends, footprint under the board, waste over the core; out before any later cut`,
-      "a packer as thick as the work under the handholds' end keeps the fixture level on the table; it stays on the handholds' side",
+      spec.fixtures[file]?.template === "under"
+        ? "the template lies on the table, the work on it: keep both down on the table over all of their way, hands on the handholds"
+        : "a packer as thick as the work under the handholds' end keeps the fixture level on the table; it stays on the handholds' side",
     ],
   };
 }

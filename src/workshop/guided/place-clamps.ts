@@ -17,10 +17,12 @@ export type PlacedClamp = {
 
 type Clamp = Shop["clamps"][number];
 
-/** How far apart places are tried, how closely an outline is looked at, and the room kept behind the batten and between two clamps, mm. */
+/** How far apart places are tried, and how closely an outline is looked at, mm. */
 const grid = 10;
 const looks = 5;
-const room = 4;
+
+/** The room kept behind the batten and between two clamps, mm. */
+export const clampsBehind = 4;
 
 /** Half the width of a clamp's arm with its pad, and how far the pad's middle stands inside the work at least, mm (G: default, confirm). */
 export const clampPad = { half: 12, inside: 15 } as const;
@@ -40,14 +42,14 @@ export function placeClamps(
   let most: PlacedClamp[] = [];
   for (const clamp of clamps) {
     const ways = places(length).flatMap((s) => {
-      const placed = deepestAt(frame, s, behind + room, clamp, edges, past);
+      const placed = deepestAt(frame, s, behind + clampsBehind, clamp, edges, past);
       return placed === undefined ? [] : [{ s, placed }];
     });
     const width = Math.min(...clamp.base);
     const chosen = spread(
       ways.map(({ s }) => s),
       Math.min(wanted, clamp.count),
-      width + room,
+      width + clampsBehind,
     );
     const found = chosen.map((s) => ways.find((way) => way.s === s)!.placed);
     if (found.length > most.length) most = found;

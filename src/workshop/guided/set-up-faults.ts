@@ -6,7 +6,7 @@ import { removalFaults } from "./passes.ts";
 import { bushClearance, type CutWanted, overLength, type SetUp, templateThickness } from "./set-up.ts";
 import { rimSpeeds } from "./spindle-speed.ts";
 
-/** Everything that is wrong with a set-up for a cut. `owned` is every cutter of the shop: the largest that would do is named. */
+/** Everything that is wrong with a set-up for a cut. `owned` is every cutter of the shop that such a cut can be made with: the largest that would do is named. */
 export function setUpFaults(setUp: SetUp, wanted: CutWanted, owned: readonly Cutter[]): Fault[] {
   const { machine } = setUp;
   const { recess } = wanted;
@@ -63,7 +63,7 @@ function bendFaults({ cutter, guide, offset }: SetUp, wanted: CutWanted, owned: 
 }
 
 /** Which cutter would get into a hollow: the largest owned one, or which to get. */
-function wouldDo(most: number, { thickness, recess }: CutWanted, owned: readonly Cutter[]): string {
+function wouldDo(most: number, { kind, thickness, recess }: CutWanted, owned: readonly Cutter[]): string {
   const wanted = recess === undefined ? thickness + overLength : lengthWanted("bush", recess);
   const small = owned
     .filter(({ diameter }) => diameter <= most + 1e-6)
@@ -73,7 +73,9 @@ function wouldDo(most: number, { thickness, recess }: CutWanted, owned: readonly
     return `the largest owned cutter that would do is ${largest.id}, ${plain(largest.diameter)} mm, on ${largest.fits.join(" or ")}`;
   const near = small[0];
   const have =
-    near === undefined ? "the shop owns none" : `of those owned ${near.id} is the largest, but too short`;
+    near === undefined
+      ? `the shop owns none for a ${kind}`
+      : `of those owned ${near.id} is the largest, but too short`;
   return most > 0
     ? `a cutter of ${plain(most)} mm or less would do, ${have}`
     : "no cutter gets into a corner: give it a radius, or mark the edge finish: hand";

@@ -28,9 +28,12 @@ export type SheetFound =
 
 /** How much wood of the sheet is left round a template, mm; and what a template may be of (S). */
 const round = 10;
-const materials = ["birch-plywood", "mdf"];
+const materials = /plywood|mdf/;
 
-/** The sheet of plywood or MDF, thick enough and large enough, of which the fewest layers make the base, the thinnest and first by name of several. */
+/**
+ * The sheet of plywood or MDF, thick enough and large enough, of which the fewest layers make the base, the thinnest and first by name of several. Where the
+ * shop has none so thick, one of what else it has: whether that may guide a cutter is for a check.
+ */
 export const sheetFor = step(
   "fixture.sheet",
   1,
@@ -38,14 +41,14 @@ export const sheetFor = step(
     const { minX, maxX, minY, maxY } = extentsOf([template])!;
     const [a, b] = [maxX - minX + 2 * round, maxY - minY + 2 * round];
     const [length, width] = [Math.max(a, b), Math.min(a, b)];
-    const thick = sheets
-      .filter(({ material, thickness }) => materials.includes(material) && thickness >= least - 1e-6)
-      .sort(
-        (p, q) =>
-          layersOf(p.thickness, base) - layersOf(q.thickness, base) ||
-          p.thickness - q.thickness ||
-          (p.id < q.id ? -1 : 1),
-      );
+    const enough = sheets.filter(({ thickness }) => thickness >= least - 1e-6);
+    const usual = enough.filter(({ material }) => materials.test(material));
+    const thick = (usual.length > 0 ? usual : enough).sort(
+      (p, q) =>
+        layersOf(p.thickness, base) - layersOf(q.thickness, base) ||
+        p.thickness - q.thickness ||
+        (p.id < q.id ? -1 : 1),
+    );
     if (thick.length === 0) return { kind: "too-thin", least };
     const fits = thick.find(
       (sheet) =>

@@ -29,7 +29,7 @@ function factsOf(model: Model, found: readonly Finding[], { step }: SetUpSheet):
     thickness: step.thickness!,
     hand: owned.moves === "tool" ? null : check("hand.near"),
     ...{ rotation: owned.rotation, moves: owned.moves },
-    cautions: owned.kind === "shaper" ? shaperCautions : routerCautions(owned.moves),
+    cautions: owned.kind === "shaper" ? shaperCautions("over") : routerCautions(owned.moves),
   };
 }
 

@@ -169,6 +169,20 @@ describe("every outcome is named, with the number that would have to change", ()
     const allowance = to(choose({ wanted: neck, shop: single }), /saw.allowance to ([\d.]+)/);
     expect(choose({ wanted: { ...neck, allowance }, shop: single }).kind).toBe("ok");
     const longer = to(choose({ wanted: { ...neck, thickness: 130 }, shop }), /take one that cuts ([\d.]+)/);
+    const none = choose({ wanted: neck, shop: { ...shop, cutters: [] } });
+    const [length, diameter] = [
+      to(none, /cuts ([\d.]+) mm or more/),
+      to(none, /is ([\d.]+) mm across or less/),
+    ];
+    expect([length, diameter]).toEqual([63, 120]);
+    const added = (own: { length: number; diameter: number }) => {
+      const one = { ...cutters.find(({ id }) => id === "block-100")!, "most-speed": 4500, ...own };
+      const rides = [diameter, diameter + 2].map((d, i) => ({ ...guides[1]!, id: `c${i}`, diameter: d }));
+      return choose({ wanted: neck, shop: { machines, cutters: [one], guides: rides } });
+    };
+    expect(added({ length, diameter }).kind).toBe("ok");
+    expect(faultsOf(added({ length: length - 1, diameter }))).toEqual(["cutter.short"]);
+    expect(faultsOf(added({ length, diameter: diameter + 2 }))).toContain("cutter.large");
     const grown = cutters.map((one) => ({ ...one, length: longer }));
     expect(choose({ wanted: { ...neck, thickness: 130 }, shop: { ...shop, cutters: grown } }).kind).toBe(
       "ok",

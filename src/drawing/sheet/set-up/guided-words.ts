@@ -25,11 +25,12 @@ const passColumns = [
 
 /** What is written on the sheet of a fixture's set-up; `found` is what the checks found of its file. */
 export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly Finding[]): SetUpWords {
-  const { setUp, allowance, thickness } = fixture;
+  const { setUp, allowance, thickness, template } = fixture;
   const { cutter, guide, offset, speed } = setUp;
   const all = inMm(allowance + sawWander);
   return {
-    cautions: setUp.machine.kind === "shaper" ? shaperCautions : routerCautions(setUp.machine.moves),
+    cautions:
+      setUp.machine.kind === "shaper" ? shaperCautions(template) : routerCautions(setUp.machine.moves),
     settings: settingsOf(fixture, at),
     passes: { columns: passColumns, rows: passesOf(fixture) },
     strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
