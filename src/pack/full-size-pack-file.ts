@@ -1,6 +1,7 @@
 import type { Flat } from "../drawing/flat/flat.ts";
 import type { FlatFile } from "../drawing/flat/flat-file.ts";
 import type { Title } from "../drawing/flat/titled.ts";
+import { fewerSheets } from "../drawing/tiles/fewer-sheets.ts";
 import { fullSize } from "../drawing/tiles/full-size.ts";
 import { pdfBytes } from "../files/pdf/write-pdf.ts";
 import type { Spec } from "../order/spec.ts";
@@ -24,18 +25,24 @@ export async function fullSizePackFile(
 ): Promise<PackFile> {
   const { name } = file;
   const { paper } = spec;
+  const plain = { flat: answer.value, paper, fromNumbers: file.fromNumbers?.(spec) };
+  const own = { ...title, name };
+  const fewer = fewerSheets({ ...plain, title: own }, spec.shop.paper);
+  // What another paper would take is told on the sheets, so that it is part of what they follow from.
+  const also = fewer === null ? "" : ` ${JSON.stringify(fewer)}`;
   const fingerprint = fingerprintOf(
-    hashOf(`full-size ${layoutVersion} ${answer.key} ${JSON.stringify(paper)}`),
+    hashOf(`full-size ${layoutVersion} ${answer.key} ${JSON.stringify(paper)}${also}`),
   );
-  const { pages } = fullSize({
-    flat: answer.value,
-    title: { ...title, name, fingerprint },
-    paper,
-    fromNumbers: file.fromNumbers?.(spec),
-  });
-  const sheets = pages.length === 1 ? "one sheet" : `${pages.length} sheets`;
+  const { pages } = fullSize({ ...plain, title: { ...own, fingerprint }, fewer });
+  const on = `${sheetsOf(pages.length)} of ${paper.id}`;
+  const said =
+    fewer === null ? on : `${on} (${sheetsOf(fewer.sheets)} with paper: ${fewer.paper} in the order)`;
   return {
     ...{ path: `full-size/${name}.pdf`, content: await pdfBytes(pages, `${spec.order} ${name}, full size`) },
-    ...{ what: `full size on ${sheets} of ${paper.id}: ${file.what}`, fingerprint, readBack: null },
+    ...{ what: `full size on ${said}: ${file.what}`, fingerprint, readBack: null },
   };
+}
+
+function sheetsOf(count: number): string {
+  return count === 1 ? "one sheet" : `${count} sheets`;
 }
