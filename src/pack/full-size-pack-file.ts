@@ -9,7 +9,7 @@ import { fingerprintOf, hashOf } from "../step/key.ts";
 import type { PackFile } from "./pack-file.ts";
 
 /** Raised whenever full-size sheets of the same drawing may come out differently. */
-const layoutVersion = 3;
+const layoutVersion = 4;
 
 /** A drawing that was made: its file, its lines before the title, its step's key. */
 export type DrawnFlat = {

@@ -4,6 +4,7 @@ import type { HardPlace } from "../../workshop/guided/hard-places.ts";
 import type { SheetFound } from "../../workshop/guided/sheet-for.ts";
 import { wrapped } from "../sheet/wrapped.ts";
 import type { FixtureNotesInput } from "./fixture-notes.ts";
+import { longestNote } from "./longest-note.ts";
 
 /** What the notes beside an inside template tell of; mm, rpm. */
 export type InsideNotesInput = Pick<
@@ -25,9 +26,6 @@ export type InsideNotesInput = Pick<
     readonly middle: Point;
   }[];
 };
-
-/** How many letters a line of notes has at most. */
-const letters = 150;
 
 /** The notes beside an inside template, top line first: what to scribe on it, how it lies, how each recess is cut, and the cautions. */
 export function insideNotes(given: InsideNotesInput): string[] {
@@ -53,7 +51,7 @@ export function insideNotes(given: InsideNotesInput): string[] {
     ...placeTexts(given),
     "THE VIRTUAL CUT TRIES THIS DRAWING, NOT THE WOOD",
     ...cautions.map((caution: Caution) => inWords(caution)),
-  ].flatMap((text) => wrapped(text, letters));
+  ].flatMap((text) => wrapped(text, longestNote));
 }
 
 function scribeText({ part, up, offset, cutter, guide, first, plates }: InsideNotesInput): string {

@@ -3,6 +3,7 @@ import type { Path } from "../../geometry/path.ts";
 import type { Paper } from "../../order/shop.ts";
 import { type Flat, layers, type Note, type Shape } from "../flat/flat.ts";
 import type { FromNumbers } from "../flat/from-numbers.ts";
+import { wholeNotes } from "../flat/whole-notes.ts";
 import { textBox } from "../sheet/lettering.ts";
 import type { Box, SheetLine, SheetText } from "../sheet/sheet.ts";
 import { type TilePlan, tilePlan } from "./tile-plan.ts";
@@ -34,13 +35,14 @@ export type LaidOut = {
 
 /** A drawing laid out on its paper; null for a drawing without lines. */
 export function laidOut({ flat, title, paper, fromNumbers, fewer = null }: FullSize): LaidOut | null {
-  const texts = flat.notes.filter(({ text }) => text.length <= longestLabel).map(textOf);
+  const notes = wholeNotes(flat.notes);
+  const texts = notes.filter(({ text }) => text.length <= longestLabel).map(textOf);
   const lines = linesOf(flat, fromNumbers);
   const box = boxRound(lines, texts);
   if (box === undefined) return null;
   const own: TileTitle = {
     ...{ ...title, paper: paper.id, scale: paper.scale ?? null, fewer },
-    remarks: flat.notes.filter(({ text }) => text.length > longestLabel).map(({ text }) => text),
+    remarks: notes.filter(({ text }) => text.length > longestLabel).map(({ text }) => text),
     fromNumbers: fromNumbers === undefined ? null : `${fromNumbers.what} (BROKEN LINES)`,
   };
   const plan = tilePlan(box, paper, (width) => footHeight(own, width), keptWhole(flat, texts));
