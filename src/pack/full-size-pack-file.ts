@@ -4,8 +4,9 @@ import type { Title } from "../drawing/flat/titled.ts";
 import { fewerSheets } from "../drawing/tiles/fewer-sheets.ts";
 import { fullSize } from "../drawing/tiles/full-size.ts";
 import { pdfBytes } from "../files/pdf/write-pdf.ts";
-import type { Spec } from "../order/spec.ts";
 import { fingerprintOf, hashOf } from "../step/key.ts";
+import type { Store } from "../step/store.ts";
+import type { Model } from "../workshop/model.ts";
 import type { PackFile } from "./pack-file.ts";
 
 /** Raised whenever full-size sheets of the same drawing may come out differently. */
@@ -20,12 +21,15 @@ export type DrawnFlat = {
 /** A flat drawing at full size, as a PDF of sheets of the order's paper. */
 export async function fullSizePackFile(
   { file, answer }: DrawnFlat,
-  spec: Spec,
+  model: Model,
+  store: Store,
   title: Title,
 ): Promise<PackFile> {
   const { name } = file;
+  const { spec } = model;
   const { paper } = spec;
-  const plain = { flat: answer.value, paper, fromNumbers: file.fromNumbers?.(spec) };
+  const remarks = file.remarks?.(model, store);
+  const plain = { flat: answer.value, remarks, paper, fromNumbers: file.fromNumbers?.(spec) };
   const own = { ...title, name };
   const fewer = fewerSheets({ ...plain, title: own }, spec.shop.paper);
   // What another paper would take is told on the sheets, so that it is part of what they follow from.

@@ -106,7 +106,7 @@ async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Filed> 
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const flats = drawn.filter(({ file }) => free(file));
-  const made = await drawnFiles(flats, model, found);
+  const made = await drawnFiles(flats, model, store, found);
   made.push(...(await pictureFiles(model, store, found, wanted, free)));
   const setUps = setUpSheets(model, found);
   for (const sheet of setUps.sheets.filter(wanted))
@@ -122,11 +122,12 @@ async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Filed> 
 async function drawnFiles(
   drawn: readonly DrawnFlat[],
   model: Model,
+  store: Store,
   found: readonly Finding[],
 ): Promise<PackFile[]> {
   const made = drawn.flatMap((entry) => machineFiles(entry, model, found));
   for (const entry of drawn)
-    made.push(await fullSizePackFile(entry, model.spec, titleOf(entry, model, found)));
+    made.push(await fullSizePackFile(entry, model, store, titleOf(entry, model, found)));
   return made;
 }
 

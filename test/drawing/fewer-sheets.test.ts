@@ -26,6 +26,7 @@ function drawing(name: string) {
   const fromNumbers = file.fromNumbers?.(spec);
   const given = {
     flat: answer.value,
+    remarks: file.remarks?.(model, store),
     title: { ...title, name, overruled: [] },
     paper: spec.paper,
     fromNumbers,
@@ -67,13 +68,13 @@ describe("a drawing that takes many sheets of its paper", () => {
 
   it("says so where the pack lists it", async () => {
     const { file, answer, given } = plate;
-    const made = await fullSizePackFile({ file, answer }, spec, given.title);
+    const made = await fullSizePackFile({ file, answer }, model, store, given.title);
     const sheets = fewer.sheets === 1 ? "one sheet" : `${fewer.sheets} sheets`;
     expect(made.what).toMatch(
       new RegExp(`^full size on \\d+ sheets of A4 \\(${sheets} with paper: roll-610 in the order\\): `),
     );
     const without = { ...spec, shop: { ...spec.shop, paper: papers.slice(0, 1) } };
-    const plain = await fullSizePackFile({ file, answer }, without, given.title);
+    const plain = await fullSizePackFile({ file, answer }, { ...model, spec: without }, store, given.title);
     expect(plain.what).toMatch(/^full size on \d+ sheets of A4: /);
     expect(plain.fingerprint).not.toBe(made.fingerprint);
   });

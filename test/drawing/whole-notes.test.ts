@@ -28,43 +28,40 @@ describe("notes that are broken into lines", () => {
     ];
     const lines = notes.flatMap((text) => wrapped(text, 150));
     expect(lines.length).toBeGreaterThan(notes.length + 3);
-    const found = wholeNotes(stackedNotes(lines, 10, 20));
+    const found = wholeNotes(stackedNotes(lines, 10, 20), notes);
     expect(found.map(({ text }) => text)).toEqual(notes);
     expect(found[0]).toMatchObject({ x: 10, y: 20 + (lines.length - 1) * 4.25 });
   });
 
-  it("are not put together where they stand elsewhere, turned, or where there was room for more", () => {
-    const [one, two] = stackedNotes(wrapped(sentence(30, "B"), 150), 0, 0);
-    expect(wholeNotes([one!, two!])).toHaveLength(1);
-    for (const other of [
-      { ...two!, x: 1 },
-      { ...two!, y: two!.y - 5 },
-      { ...two!, y: one!.y + 4.25 },
-      { ...two!, turn: 90 },
-      { ...two!, align: "right" as const },
-    ])
-      expect(wholeNotes([one!, other])).toEqual([one, other]);
-    const warning = { ...two!, text: "WARNING: KEEP CLEAR" };
-    expect(wholeNotes([one!, warning])).toEqual([one, warning]);
-    const short = { ...one!, text: one!.text.slice(0, -17) };
-    expect(wholeNotes([short, two!])).toEqual([short, two]);
+  it("are not put together where they are no lines of one sentence in their order", () => {
+    const [text, other] = [sentence(30, "B"), sentence(19, "E")];
+    const [one, two] = stackedNotes(wrapped(text, 150), 0, 0);
+    expect(wholeNotes([one!, two!], [text])).toEqual([{ ...one!, text }]);
+    for (const notes of [[two!, one!], [one!], [one!, { ...two!, text: "WARNING: KEEP CLEAR" }]])
+      expect(wholeNotes(notes, [text, other])).toEqual(notes);
+    expect(wholeNotes([one!, two!], [])).toEqual([one, two]);
   });
 });
 
 describe("the full-size sheets of an inside template", () => {
   const file = flatsOf(spec).find(({ name }) => name === "body-back-inside")!;
   const flat = file.of(model, store).value;
+  const remarks = file.remarks!(model, store);
   const own = { ...title, part: "body", name: file.name, overruled: [] };
-  const { pages } = fullSize({ flat, title: own, paper: spec.paper, fromNumbers: undefined });
+  const { pages } = fullSize({ flat, remarks, title: own, paper: spec.paper, fromNumbers: undefined });
   const isRemarks = (page: (typeof pages)[number]) => page.groups[0]!.name === "remarks";
   const words = (page: (typeof pages)[number]) =>
     page.groups.flatMap(({ marks }) => marks.texts.map(({ text }) => text));
 
   it("have each sentence whole among the remarks, and no end of one as a label on a sheet", () => {
-    const remarks = pages.filter(isRemarks).flatMap(words).join(" ");
-    for (const { text } of wholeNotes(flat.notes).filter(({ text }) => text.length > 40))
-      expect(remarks).toContain(text);
-    expect(remarks).toMatch(/BATTERY 264\.00, 49\.50 BELOW IT PACKINGS AS HIGH/);
+    const said = pages.filter(isRemarks).flatMap(words);
+    expect(remarks.length).toBeGreaterThan(20);
+    // Each begins a line of its own and goes on to its end in the next ones, or on the next page.
+    for (const text of remarks) {
+      const first = said.findIndex((line) => text.startsWith(line));
+      expect(said.slice(first, first + 6).join(" "), text).toContain(text);
+    }
+    expect(said.join(" ")).toMatch(/BATTERY 264\.00, 49\.50 BELOW IT PACKINGS AS HIGH/);
     const labels = pages.filter((page) => !isRemarks(page)).flatMap(words);
     expect(labels.filter((text) => /^(BATTERY 264|OR IN WASTE|WORK AND PRESS|\(DEFAULT)/.test(text))).toEqual(
       [],

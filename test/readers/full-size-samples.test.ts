@@ -43,7 +43,10 @@ function jobsOf(sample: number): (Job & { readonly faults: readonly string[] })[
         ...{ order, part: file.part, name: file.name, fingerprint: "0123456789ab", hand: spec.hand },
         ...{ seenFrom: "front", overruled: [] },
       };
-      const plain = { flat: file.of(model, store).value, title, paper: spec.paper };
+      const plain = {
+        ...{ flat: file.of(model, store).value, title, paper: spec.paper },
+        remarks: file.remarks?.(model, store),
+      };
       const own = { ...plain, fromNumbers: file.fromNumbers?.(spec) };
       const given = { ...own, fewer: fewerSheets(own, spec.shop.paper) };
       const { pages, plan } = fullSize(given);

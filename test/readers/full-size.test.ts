@@ -32,8 +32,15 @@ const title = {
 function drawing(spec: Spec, name: string, paper: Paper): FullSize {
   const file = flatsOf(spec).find((flat) => flat.name === name);
   if (file === undefined) throw new Error(`${name} is no drawing of this order`);
-  const flat = file.of(modelOf(spec, store), store).value;
-  return { flat, title: { ...title, name }, paper, fromNumbers: file.fromNumbers?.(spec) };
+  const model = modelOf(spec, store);
+  const flat = file.of(model, store).value;
+  return {
+    flat,
+    remarks: file.remarks?.(model, store),
+    title: { ...title, name },
+    paper,
+    fromNumbers: file.fromNumbers?.(spec),
+  };
 }
 
 const folder = mkdtempSync(join(tmpdir(), "full-size-"));

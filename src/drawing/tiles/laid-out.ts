@@ -12,6 +12,8 @@ import { footHeight, type TileTitle } from "./tile-words.ts";
 /** What is laid out: a drawing as it stands before its title, whose it is, the paper, and what is not taken from paper. */
 export type FullSize = {
   readonly flat: Flat;
+  /** What of the drawing's notes was broken into lines, whole. */
+  readonly remarks?: readonly string[] | undefined;
   readonly title: Omit<TileTitle, "paper" | "scale" | "fromNumbers" | "remarks" | "fewer">;
   readonly paper: Paper;
   readonly fromNumbers: FromNumbers | undefined;
@@ -34,8 +36,15 @@ export type LaidOut = {
 };
 
 /** A drawing laid out on its paper; null for a drawing without lines. */
-export function laidOut({ flat, title, paper, fromNumbers, fewer = null }: FullSize): LaidOut | null {
-  const notes = wholeNotes(flat.notes);
+export function laidOut({
+  flat,
+  remarks = [],
+  title,
+  paper,
+  fromNumbers,
+  fewer = null,
+}: FullSize): LaidOut | null {
+  const notes = wholeNotes(flat.notes, remarks);
   const texts = notes.filter(({ text }) => text.length <= longestLabel).map(textOf);
   const lines = linesOf(flat, fromNumbers);
   const box = boxRound(lines, texts);
