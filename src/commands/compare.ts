@@ -50,7 +50,7 @@ function pairText(compared: Compared, format: CompareGiven["format"]): string {
     return `${JSON.stringify(files === null ? comparison : { ...comparison, files }, undefined, 2)}\n`;
   return format === "markdown"
     ? comparisonMarkdown(comparison) + filesMarkdown(files ?? [])
-    : filesText(files ?? []) + comparisonText(comparison);
+    : comparisonText(comparison, filesText(files ?? []));
 }
 
 function setsText(sets: ComparedSets, format: CompareGiven["format"]): string {

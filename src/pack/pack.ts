@@ -109,7 +109,7 @@ async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Filed> 
   const held = found.filter(refuses).flatMap((finding) => heldBy(finding, named));
   const free = ({ name }: { name: string }) => !held.some(({ file }) => file === name);
   const flats = drawn.filter(({ file }) => free(file));
-  const made = await drawnFiles(flats, model, found, kept);
+  const made = await drawnFiles(parts, flats, found);
   made.push(...(await pictureFiles(parts, found, free)));
   const setUps = setUpSheets(model, found);
   for (const sheet of setUps.sheets.filter(wanted))
@@ -123,10 +123,9 @@ async function filesOf(parts: Parts, found: readonly Finding[]): Promise<Filed> 
 
 /** Machine files with their pictures, and each at full size on paper. */
 async function drawnFiles(
+  { model, store, kept }: Parts,
   drawn: readonly DrawnFlat[],
-  model: Model,
   found: readonly Finding[],
-  kept: KeptFiles | undefined,
 ): Promise<PackFile[]> {
   const titles = drawn.map((entry) => ({ entry, title: titleOf(entry, model, found) }));
   const { machines } = model.spec.shop;
@@ -137,7 +136,7 @@ async function drawnFiles(
     made.push(...(await keptFiles(kept, from, () => machineFiles(entry, model, title))));
   }
   for (const { entry, title } of titles)
-    made.push(...(await fullSizePackFile(entry, model.spec, title, kept)));
+    made.push(...(await fullSizePackFile(entry, model, store, title, kept)));
   return made;
 }
 

@@ -1,19 +1,18 @@
 import type { Comparison, MovedCheck, MovedDimension } from "./compare.ts";
 import { markdownTable, readable } from "./markdown.ts";
 
-/** A comparison as plain text, one line for each thing that moved. */
-export function comparisonText(comparison: Comparison): string {
+/** A comparison as plain text, one line for each thing that moved; `files` are lines that stand between whose the reports are and their numbers. */
+export function comparisonText(comparison: Comparison, files = ""): string {
   const { head, dimensions, checks } = comparison;
   const width = Math.max(0, ...dimensions.map(({ id }) => id.length), ...checks.map(({ id }) => id.length));
   const lines = [
-    ...head,
     ...dimensions.map((moved) => {
       return `${moved.id.padEnd(width)}  ${numbers(moved).join(" -> ")} ${moved.unit}${by(moved)}  ${judged(moved)}`;
     }),
     ...checks.map((moved) => `${moved.id.padEnd(width)}  ${answers(moved).join(" -> ")}  ${checked(moved)}`),
     verdict(comparison),
   ];
-  return `${lines.join("\n")}\n`;
+  return `${head.map((line) => `${line}\n`).join("")}${files}${lines.join("\n")}\n`;
 }
 
 /** A comparison as Markdown, for a pull request. */

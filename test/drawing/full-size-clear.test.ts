@@ -18,6 +18,7 @@ function sheetsOf(spec: ReturnType<typeof specOf>) {
     const own = { ...title, part: file.part, name, overruled: [] };
     const { pages, plan } = fullSize({
       flat,
+      remarks: file.remarks?.(model, store),
       title: own,
       paper: spec.paper,
       fromNumbers: file.fromNumbers?.(spec),

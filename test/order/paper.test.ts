@@ -97,6 +97,7 @@ describe("the shop's paper", () => {
         ...{ seenFrom: "head's front", overruled: Array.from({ length: 9 }, () => `${long}: ${long}`) },
       },
       fromNumbers: { layers: /^BORE/, what: long.slice(10) },
+      fewer: { paper: long, sheets: 12 },
     };
     for (const paper of [
       { id: "least", width: 192, height: 270, margin: 6 },

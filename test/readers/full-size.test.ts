@@ -1,42 +1,20 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, it } from "vitest";
 import type { Flat } from "../../src/drawing/flat/flat.ts";
 import { flatsOf } from "../../src/drawing/flat/flats.ts";
-import { type FullSize, fullSize } from "../../src/drawing/tiles/full-size.ts";
+import { fullSize } from "../../src/drawing/tiles/full-size.ts";
+import type { FullSize } from "../../src/drawing/tiles/laid-out.ts";
 import type { Page } from "../../src/drawing/tiles/tile-page.ts";
-import { pdfBytes } from "../../src/files/pdf/write-pdf.ts";
 import { circle } from "../../src/geometry/circle.ts";
-import { facet } from "../../src/geometry/facet.ts";
 import type { Paper } from "../../src/order/shop.ts";
 import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { frettedSpec, specOf, top } from "../samples.ts";
-import { describeWith, ezdxf, python } from "./tool.ts";
-
-const tools = {
-  name: "qpdf, poppler-utils or python3-shapely",
-  command: "sh",
-  args: ["-c", `qpdf --version && pdftoppm -v && ${ezdxf.command} -c 'import shapely, numpy'`],
-};
-
-/** What the reader finds of one file; mm. */
-type Read = {
-  readonly faults: readonly string[];
-  readonly pages: number;
-  readonly square: number;
-  readonly inside: number;
-  readonly matches: number;
-  readonly joined: number;
-  readonly covered: number;
-  readonly smallest: number;
-  readonly corner: readonly (readonly [number, number])[];
-  readonly between?: number;
-  readonly words: readonly string[];
-};
+import { type Job, pdfTools, readSheets } from "./read-sheets.ts";
+import { describeWith, python } from "./tool.ts";
 
 const store = memoryStore();
 const title = {
@@ -54,39 +32,19 @@ const title = {
 function drawing(spec: Spec, name: string, paper: Paper): FullSize {
   const file = flatsOf(spec).find((flat) => flat.name === name);
   if (file === undefined) throw new Error(`${name} is no drawing of this order`);
-  const flat = file.of(modelOf(spec, store), store).value;
-  return { flat, title: { ...title, name }, paper, fromNumbers: file.fromNumbers?.(spec) };
+  const model = modelOf(spec, store);
+  const flat = file.of(model, store).value;
+  return {
+    flat,
+    remarks: file.remarks?.(model, store),
+    title: { ...title, name },
+    paper,
+    fromNumbers: file.fromNumbers?.(spec),
+  };
 }
 
 const folder = mkdtempSync(join(tmpdir(), "full-size-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-type Job = {
-  readonly name: string;
-  readonly given: FullSize;
-  readonly pages: readonly Page[];
-  readonly between?: readonly [string, string];
-};
-
-/** Write each job's pages and read them all back at once. */
-async function readAll(jobs: readonly Job[]): Promise<Map<string, Read>> {
-  const list = [];
-  for (const [i, { given, pages, between }] of jobs.entries()) {
-    const pdf = join(folder, `${i}.pdf`);
-    writeFileSync(pdf, await pdfBytes(pages, "test"));
-    execFileSync("qpdf", ["--check", pdf], { stdio: "ignore" });
-    const paths = given.flat.shapes.map(({ path }) => {
-      const { points, closed } = facet(path, 0.005);
-      return (closed ? [...points, points[0]!] : points).map(({ x, y }) => [x, y]);
-    });
-    const { width, margin } = given.paper;
-    list.push({ pdf, width, margin, scale: given.paper.scale ?? [1, 1], paths, between });
-  }
-  const job = join(folder, "job.json");
-  writeFileSync(job, JSON.stringify(list));
-  const read = python(join(top, "test", "readers", "read_pdf.py"), job) as Read[];
-  return new Map(jobs.map(({ name }, i) => [name, read[i]!]));
-}
 
 const laid = (name: string, given: FullSize, between?: readonly [string, string]): Job => {
   return { name, given, pages: fullSize(given).pages, ...(between && { between }) };
@@ -119,7 +77,7 @@ const threeRows: Flat = {
 };
 const measuredPrinter: Paper = { ...a4, scale: [0.985, 1.012] };
 
-describeWith(tools, "full-size sheets, read by another program", () => {
+describeWith(pdfTools, "full-size sheets, read by another program", () => {
   it("hold every drawing whole, inside the margins, joined at the match marks, on each of the shop's papers", async () => {
     const jobs = [
       ...flatsOf(sedge).map(({ name }) => laid(`sedge ${name}`, drawing(sedge, name, a4))),
@@ -132,7 +90,7 @@ describeWith(tools, "full-size sheets, read by another program", () => {
       laid("corrected", drawing(bulrush, "neck-plan", measuredPrinter), ["NUT", "BRIDGE"]),
       laid("corrected roll", drawing(bulrush, "neck-side", { ...paper("roll-610"), scale: [1.01, 0.99] })),
     ];
-    const read = await readAll(jobs);
+    const read = await readSheets(folder, jobs);
     for (const [name, { faults, square, inside, smallest, covered }] of read) {
       expect({ name, faults }).toEqual({ name, faults: [] });
       expect(square).toBeLessThan(0.02);
@@ -162,7 +120,7 @@ describeWith(tools, "full-size sheets, read by another program", () => {
   });
 
   it("give a 100 mm square within 0.1 when they are rendered at 600 dpi, and white margins", async () => {
-    const read = (await readAll([laid("bridge", drawing(sedge, "bridge", a4))])).get("bridge")!;
+    const read = (await readSheets(folder, [laid("bridge", drawing(sedge, "bridge", a4))])).get("bridge")!;
     const script = join(top, "test", "readers", "measure_square.py");
     const found = python(script, join(folder, "0.pdf"), String(a4.margin), JSON.stringify(read.corner)) as {
       width: number;
@@ -206,7 +164,10 @@ describeWith(tools, "full-size sheets, read by another program", () => {
       "square lost": second((page) => groups(page, (group) => (group.name === "square" ? undefined : group))),
       "ink in the margin": second(moved(-4, /^foot/)),
     };
-    const read = await readAll(Object.entries(planted).map(([name, pages]) => ({ name, given, pages })));
+    const read = await readSheets(
+      folder,
+      Object.entries(planted).map(([name, pages]) => ({ name, given, pages })),
+    );
     const said = Object.fromEntries([...read].map(([name, { faults }]) => [name, faults.join("; ")]));
     expect(said["drawing moved"]).toMatch(/the model is (0\.\d|1)/);
     expect(said["marks moved"]).toMatch(/the model is (0\.\d|1)/);

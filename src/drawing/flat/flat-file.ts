@@ -26,5 +26,7 @@ export type FlatFile = {
   readonly applies?: (spec: Spec) => boolean;
   /** What of it is measured, and not pricked through the full-size paper; nothing unless it says so. */
   readonly fromNumbers?: (spec: Spec) => FromNumbers | undefined;
+  /** Its notes that may be broken into lines, each whole; none unless it says so. */
+  readonly remarks?: (model: Model, store: Store) => readonly string[];
   readonly of: (model: Model, store: Store) => Answer<Flat>;
 };

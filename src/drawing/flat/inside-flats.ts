@@ -5,6 +5,7 @@ import type { Inside, Opening } from "../../workshop/inside/inside.ts";
 import { insideNamed } from "../../workshop/inside/insides.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { type InsideFlatInput, insideFlat } from "./inside.ts";
+import { insideNotes } from "./inside-notes.ts";
 
 /** The inside templates that recesses, ledges, mounts, cradles and inlays are cut through, each as it lies before whoever cuts. */
 export const insideFlats: readonly FlatFile[] = allInsides.map((name) => {
@@ -17,6 +18,10 @@ export const insideFlats: readonly FlatFile[] = allInsides.map((name) => {
         : `inside template of what is routed into the ${part}'s ${face}: plates, openings, guided edges, how deep, direction of the cut`,
     seenAsCut: (model) => insideNamed(model.insides(), file).up,
     applies: (spec) => insideApplies(name, spec),
+    remarks: (model, store) => {
+      const { made } = drawnFrom(insideNamed(model.insides(), file));
+      return made === null ? [] : store.answer(insideNotes, made.notes).value;
+    },
     of: (model, store) => store.answer(insideFlat, drawnFrom(insideNamed(model.insides(), file))),
   } satisfies FlatFile;
 });

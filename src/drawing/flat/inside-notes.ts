@@ -1,8 +1,8 @@
 import type { Point } from "../../geometry/point.ts";
+import { step } from "../../step/step.ts";
 import { type Caution, inWords } from "../../workshop/cautions/caution.ts";
 import type { HardPlace } from "../../workshop/guided/hard-places.ts";
 import type { SheetFound } from "../../workshop/guided/sheet-for.ts";
-import { wrapped } from "../sheet/wrapped.ts";
 import type { FixtureNotesInput } from "./fixture-notes.ts";
 
 /** What the notes beside an inside template tell of; mm, rpm. */
@@ -26,11 +26,8 @@ export type InsideNotesInput = Pick<
   }[];
 };
 
-/** How many letters a line of notes has at most. */
-const letters = 150;
-
-/** The notes beside an inside template, top line first: what to scribe on it, how it lies, how each recess is cut, and the cautions. */
-export function insideNotes(given: InsideNotesInput): string[] {
+/** The notes beside an inside template, each whole, the first one at the top: what to scribe on it, how it lies, how each recess is cut, and the cautions. */
+export const insideNotes = step("inside.notes", 1, (given: InsideNotesInput): string[] => {
   const { machine, openings, offset, speed, cautions, first } = given;
   // In an opening the cutter goes round as its spindle turns.
   const turns = machine.rotation === "ccw" ? "COUNTER-CLOCKWISE" : "CLOCKWISE";
@@ -53,8 +50,8 @@ export function insideNotes(given: InsideNotesInput): string[] {
     ...placeTexts(given),
     "THE VIRTUAL CUT TRIES THIS DRAWING, NOT THE WOOD",
     ...cautions.map((caution: Caution) => inWords(caution)),
-  ].flatMap((text) => wrapped(text, letters));
-}
+  ];
+});
 
 function scribeText({ part, up, offset, cutter, guide, first, plates }: InsideNotesInput): string {
   const before = first === null ? "" : `, FIRST PASS ${named(first)}`;

@@ -6,10 +6,12 @@ import { reversedPath } from "../../geometry/reversed-path.ts";
 import { step } from "../../step/step.ts";
 import type { Arrow } from "../../workshop/guided/fixture.ts";
 import type { PlateLayout } from "../../workshop/inside/plate-layout.ts";
+import { wrapped } from "../sheet/wrapped.ts";
 import { arrowShapes } from "./arrow-shapes.ts";
 import { clearNotes, type Label } from "./clear-notes.ts";
 import { type Flat, layers, letterHeight, lineBetween, type Note, type Shape } from "./flat.ts";
 import { type InsideNotesInput, insideNotes } from "./inside-notes.ts";
+import { longestNote } from "./longest-note.ts";
 
 /** An opening as it is drawn: its finished recess, its guided edge, where the bit goes in, arrows beside it, and which plate it is on. */
 export type DrawnOpening = {
@@ -61,7 +63,7 @@ export const insideFlat = step("inside.flat", 2, ({ recesses, missing, made }: I
   });
   const shapes = plates.flatMap((plate) => plate.shapes);
   const { minX, maxY: top } = extentsOf(shapes.map(({ path }) => path))!;
-  const words = insideNotes(notes);
+  const words = insideNotes.work(notes).flatMap((text) => wrapped(text, longestNote));
   return {
     shapes,
     notes: [

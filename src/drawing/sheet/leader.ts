@@ -25,7 +25,8 @@ export function leader({ text, at, directions }: Leader): Annotation {
   };
 }
 
-function leaderMarks(text: string, tip: Point, direction: number, long: number): Marks {
+/** A leader from `tip` on in a direction (degrees), `long` mm on paper, its words on a level shelf at its end. */
+export function leaderMarks(text: string, tip: Point, direction: number, long: number): Marks {
   const angle = (direction * Math.PI) / 180;
   const elbow = { x: tip.x + long * Math.cos(angle), y: tip.y + long * Math.sin(angle) };
   const side = Math.cos(angle) < 0 ? -1 : 1;

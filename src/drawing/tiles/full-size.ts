@@ -3,54 +3,29 @@ import { extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
-import type { Paper } from "../../order/shop.ts";
-import { type Flat, layers, type Note, type Shape } from "../flat/flat.ts";
-import type { FromNumbers } from "../flat/from-numbers.ts";
+import { layers } from "../flat/flat.ts";
 import { textBox } from "../sheet/lettering.ts";
-import type { Box, Marks, SheetLine, SheetText } from "../sheet/sheet.ts";
+import type { Box, Marks, SheetText } from "../sheet/sheet.ts";
 import { type Chord, chordsOf, clearTexts } from "./clear-texts.ts";
+import { type Drawn, type FullSize, laidOut } from "./laid-out.ts";
 import { remarkPages } from "./remark-pages.ts";
 import { tileBars } from "./tile-bars.ts";
 import { joinGroups } from "./tile-joins.ts";
 import { tileMap } from "./tile-map.ts";
 import type { MarkGroup, Page } from "./tile-page.ts";
-import { type Tile, type TilePlan, tileName, tilePlan } from "./tile-plan.ts";
+import { type Tile, type TilePlan, tileName } from "./tile-plan.ts";
 import { squareWords, tileSquare } from "./tile-square.ts";
-import { footHeight, footSides, remarksFit, type TileTitle, tileWords } from "./tile-words.ts";
-
-/** What is laid out: a drawing as it stands before its title, whose it is, the paper, and what is not taken from paper. */
-export type FullSize = {
-  readonly flat: Flat;
-  readonly title: Omit<TileTitle, "paper" | "scale" | "fromNumbers" | "remarks">;
-  readonly paper: Paper;
-  readonly fromNumbers: FromNumbers | undefined;
-};
-
-/** How much white there is round a drawing at least, mm. */
-const around = 4;
-
-/** A longer note is a sentence about the whole drawing and stands at the foot; a label stands where it is. */
-const longestLabel = 40;
+import { footSides, remarksFit, type TileTitle, tileWords } from "./tile-words.ts";
 
 /** How far apart the places are at which it is looked for what is drawn, mm. */
 const look = 4;
 
 /** A drawing at full size on as many pages as it takes, row by row; a drawing without lines has none. */
-export function fullSize({ flat, title, paper, fromNumbers }: FullSize): {
-  pages: readonly Page[];
-  plan: TilePlan | null;
-} {
-  const texts = flat.notes.filter(({ text }) => text.length <= longestLabel).map(textOf);
-  const lines = linesOf(flat, fromNumbers);
-  const box = boxRound(lines, texts);
-  if (box === undefined) return { pages: [], plan: null };
-  const own: TileTitle = {
-    ...{ ...title, paper: paper.id, scale: paper.scale ?? null },
-    remarks: flat.notes.filter(({ text }) => text.length > longestLabel).map(({ text }) => text),
-    fromNumbers: fromNumbers === undefined ? null : `${fromNumbers.what} (BROKEN LINES)`,
-  };
-  const plan = tilePlan(box, paper, (width) => footHeight(own, width), keptWhole(flat, texts));
-  const outlines = flat.shapes.filter(({ layer }) => !isNote(layer)).map(({ path }) => path);
+export function fullSize(given: FullSize): { pages: readonly Page[]; plan: TilePlan | null } {
+  const laid = laidOut(given);
+  if (laid === null) return { pages: [], plan: null };
+  const { texts, lines, title: own, plan } = laid;
+  const outlines = given.flat.shapes.filter(({ layer }) => layer !== layers.note).map(({ path }) => path);
   const drawn = lines.flatMap(({ line }) => placesOn(line.path));
   const chords = chordsOf(lines.map(({ line }) => line.path));
   const pages = plan.tiles.map((tile): Page => {
@@ -63,52 +38,6 @@ export function fullSize({ flat, title, paper, fromNumbers }: FullSize): {
   if (remarksFit(own, width)) return { pages, plan };
   const heading = `ORDER ${own.order}   ${own.name.toUpperCase()}   REMARKS AND CAUTIONS`;
   return { pages: [...pages, ...remarkPages(heading, own.remarks, plan)], plan };
-}
-
-const isNote = (layer: string) => layer === layers.note;
-
-type Drawn = { readonly layer: string; readonly line: SheetLine };
-
-/** The drawing's lines, each once: an outline that stands on two layers is drawn once. */
-function linesOf({ shapes }: Flat, fromNumbers: FromNumbers | undefined): Drawn[] {
-  const seen = new Set<Path>();
-  return shapes.flatMap((shape): Drawn[] => {
-    if (seen.has(shape.path)) return [];
-    seen.add(shape.path);
-    return [{ layer: shape.layer, line: { weight: weightOf(shape, fromNumbers), path: shape.path } }];
-  });
-}
-
-function weightOf({ layer, chain }: Shape, fromNumbers: FromNumbers | undefined): SheetLine["weight"] {
-  if (chain) return "centre";
-  if (fromNumbers?.layers.test(layer)) return "hidden";
-  if (isNote(layer)) return "dimension";
-  return layer === layers.scribe ? "reference" : "edge";
-}
-
-function textOf({ text, x, y, height, turn, align }: Note): SheetText {
-  if (turn !== 0 && turn !== 90) throw new RangeError(`a note that is turned by ${turn}`);
-  return { text, x, y, height, turn, align };
-}
-
-function boxRound(lines: readonly Drawn[], texts: readonly SheetText[]): Box | undefined {
-  const drawn = extentsOf(lines.map(({ line }) => line.path));
-  if (drawn === undefined) return undefined;
-  const boxes = [drawn, ...texts.map(textBox)];
-  return {
-    minX: Math.min(...boxes.map(({ minX }) => minX)) - around,
-    minY: Math.min(...boxes.map(({ minY }) => minY)) - around,
-    maxX: Math.max(...boxes.map(({ maxX }) => maxX)) + around,
-    maxY: Math.max(...boxes.map(({ maxY }) => maxY)) + around,
-  };
-}
-
-/** What no join should come over where that can be had: words, and whatever is small enough to stand on one sheet's corner. */
-function keptWhole({ shapes }: Flat, texts: readonly SheetText[]): Box[] {
-  const small = shapes
-    .map(({ path }) => extentsOf([path])!)
-    .filter(({ minX, minY, maxX, maxY }) => Math.max(maxX - minX, maxY - minY) < 40);
-  return [...texts.map(textBox), ...small];
 }
 
 /** From the drawing to the page of a sheet, mm. */

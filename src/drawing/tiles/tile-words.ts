@@ -14,6 +14,8 @@ export type TileTitle = Title & {
   readonly fromNumbers: string | null;
   /** What is said of the whole drawing, in sentences that would be cut by its joins. */
   readonly remarks: readonly string[];
+  /** A paper of the shop that takes far fewer sheets, and how many; null where there is none, or no need of one. */
+  readonly fewer: { readonly paper: string; readonly sheets: number } | null;
 };
 
 /** From one line of the foot to the next, mm. */
@@ -60,7 +62,7 @@ export function tileWords(title: TileTitle, plan: TilePlan, tile: Tile): Marks {
 
 function linesOf(title: TileTitle, place: string, width: number, alone = false): string[] {
   const letters = lettersIn(width);
-  const { order, name, part, fingerprint, hand, seenFrom, paper, scale, fromNumbers } = title;
+  const { order, name, part, fingerprint, hand, seenFrom, paper, scale, fromNumbers, fewer } = title;
   const taken = scale === null ? "" : `   CORRECTED FOR A PRINTER AT ${scale[0]}, ${scale[1]}`;
   const own = [
     `ORDER ${order}   ${name.toUpperCase()}   PART ${part.toUpperCase()}   SHEET ${place}`,
@@ -68,6 +70,7 @@ function linesOf(title: TileTitle, place: string, width: number, alone = false):
     `FULL SIZE 1:1 IN MM ON ${paper.toUpperCase()}: PRINT AT ACTUAL SIZE, 100 %, NEVER FIT TO PAGE${taken}`,
     "MEASURE THE SQUARE AND BOTH LONG BARS WITH A STEEL RULE, EACH WAY BY ITSELF. WHAT 100 MM MEASURES, OVER 100, IS THE SCALE OF THIS PAPER IN THE SHOP'S FILE",
     ...(alone ? [] : ["JOIN: CUT WHERE IT SAYS CUT, LAY IT TO THE LINE OF THE SHEET BEFORE, CROSS ON CROSS"]),
+    ...(fewer === null ? [] : [fewerWords(fewer)]),
     ...(fromNumbers === null ? [] : [`${fromNumbers}: FROM NUMBERS, NOT FROM PAPER`]),
     "PAPER MOVES BY UP TO 0.4 IN 100 WITH THE WEATHER",
     "LOCAL CODES, THE MACHINE'S MANUAL AND A COMPETENT PERSON COME FIRST",
@@ -77,6 +80,11 @@ function linesOf(title: TileTitle, place: string, width: number, alone = false):
     ...(remarksFit(title, width) ? remarkLines(title, letters) : wrapped(seeRemarks, letters)),
     ...overruledLines(title.overruled, letters, room.overruled),
   ];
+}
+
+function fewerWords({ paper, sheets }: NonNullable<TileTitle["fewer"]>): string {
+  const count = sheets === 1 ? "ONE SHEET" : `${sheets} SHEETS`;
+  return `FEWER JOINS: ${count} ON ${paper.toUpperCase()}, WHERE THE ORDER SAYS PAPER: ${paper.toUpperCase()}`;
 }
 
 const seeRemarks = "REMARKS AND CAUTIONS STAND IN FULL ON THE LAST SHEET: READ THEM FIRST";

@@ -98,6 +98,14 @@ export function isSeen(
   return false;
 }
 
+/** Whose place of a view is seen there: a mesh's place in the list, or null where nothing is. */
+export function seenAt({ minX, minY, field, across, high, whose }: Depths, { x, y }: Point): number | null {
+  const [i, k] = [Math.floor((x - minX) / field), Math.floor((y - minY) / field)];
+  if (i < 0 || k < 0 || i >= across || k >= high) return null;
+  const own = whose[k * across + i]!;
+  return own < 0 ? null : own;
+}
+
 /** Of each of so many meshes the seen field that is nearest to the middle of all its seen fields; null where none is seen. */
 export function midstOf({ minX, minY, field, across, high, whose }: Depths, count: number): (Point | null)[] {
   const sums = Array.from({ length: count }, () => ({ x: 0, y: 0, fields: 0 }));

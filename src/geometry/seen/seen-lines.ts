@@ -1,18 +1,19 @@
 import type { Path } from "../path.ts";
 import type { Point } from "../point.ts";
 import { chained } from "./chained.ts";
-import { type Depths, depthsOf, isBreak, isSeen, type Laid, laid, midstOf } from "./depths.ts";
+import { type Depths, depthsOf, isBreak, isSeen, type Laid, laid, midstOf, seenAt } from "./depths.ts";
 import type { Edged, MeshEdge } from "./mesh-edges.ts";
 import type { View } from "./view.ts";
 
 /**
  * What is seen of some meshes in a view, mm: where a surface turns away, and corners within it, open paths of straight lines; and of each mesh a place in the
- * midst of what is seen of it, null where nothing is, when somebody asks.
+ * midst of what is seen of it, null where nothing is, and of a place the mesh that is seen there by its place in the list, null where none is, when somebody asks.
  */
 export type SeenLines = {
   readonly outline: readonly Path[];
   readonly corners: readonly Path[];
   readonly midst: () => readonly (Point | null)[];
+  readonly at: (place: Point) => number | null;
 };
 
 /** Two places of a view, mm. */
@@ -39,6 +40,7 @@ export function seenLines(all: readonly Edged[], view: View, field: number): See
   return {
     ...{ outline: chained(outline, short), corners: chained(corners, short) },
     midst: () => midstOf(depths, all.length),
+    at: (place) => seenAt(depths, place),
   };
 }
 

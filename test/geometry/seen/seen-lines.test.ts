@@ -70,6 +70,14 @@ describe("what is seen of solids", () => {
     const { x, y } = half.midst()[1]!;
     expect(Math.abs(x - 45)).toBeLessThan(2 * field);
     expect(Math.abs(y - 15)).toBeLessThan(2 * field);
+    const places = [
+      [20, 15],
+      [35, 15],
+      [45, 15],
+      [45, 3],
+      [-900, 0],
+    ] as const;
+    expect(places.map(([x, y]) => half.at({ x, y }))).toEqual([0, 0, 1, null, null]);
   });
 
   it("of two that are flush is still the line between them, but no step of a hair in one", () => {

@@ -1,10 +1,10 @@
 import { extentsOf } from "../../../geometry/measure.ts";
+import type { Point } from "../../../geometry/point.ts";
 import type { Edged } from "../../../geometry/seen/mesh-edges.ts";
 import type { View } from "../../../geometry/seen/view.ts";
 import { viewFrom } from "../../../geometry/seen/view.ts";
 import { dot } from "../../../geometry/solid/vec3.ts";
 import { annotated } from "../annotate.ts";
-import { leader } from "../leader.ts";
 import { scales } from "../scales.ts";
 import { type Sheet, together } from "../sheet.ts";
 import { emptySheet } from "../sheet-frame.ts";
@@ -12,6 +12,7 @@ import { shelved } from "../shelve.ts";
 import { named } from "../view-name.ts";
 import type { AssemblySheetInput, DrawnPart } from "./assembly-input.ts";
 import { notes } from "./assembly-sheet.ts";
+import { partLabel } from "./part-label.ts";
 import { drawn, seenOf } from "./seen-view.ts";
 
 /**
@@ -43,8 +44,8 @@ export function apartSheet({ hand, papers, parts }: AssemblySheetInput): Sheet {
         // Nothing points at what isn't seen: it is named under the view.
         if (at === null || at === undefined) return [];
         const point = { x: at.x * factor, y: at.y * factor };
-        const directions = [60, 120, 30, 150, -30, -150, -60, -120];
-        return [leader({ text: wordsOf(part.name), at: () => point, directions })];
+        const seenAt = (place: Point) => seen.at({ x: place.x / factor, y: place.y / factor });
+        return [partLabel({ text: wordsOf(part.name), at: point, own: i, seenAt })];
       });
       const whole = annotated(drawn(seen, factor), tags);
       const words = `PARTS DRAWN APART ALONG THEIR JOINTS, FROM OVER THE TAIL, PARALLEL PROJECTION  ${text}`;

@@ -55,7 +55,7 @@ export function assemblySheets(model: Model, parts: readonly AssembledPart[]): r
       "sheet of the assembled instrument: front, side, tail, and from the player's side",
       assemblySheet,
     ),
-    sheet("assembly-apart", 2, "sheet of the instrument's parts drawn apart along their joints", apartSheet),
+    sheet("assembly-apart", 3, "sheet of the instrument's parts drawn apart along their joints", apartSheet),
   ];
 }
 
