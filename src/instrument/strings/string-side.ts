@@ -24,6 +24,17 @@ export type StringSide = {
   readonly exits: TailpieceExits;
 };
 
+function surfaceOf(spec: Spec, { taper, layout }: Pick<StringSide, "taper" | "layout">): BoardSurface {
+  const of = (id: string) => dimensionOf(spec, id);
+  const share = taper.length / of("string.length");
+  const end = layout.nutSpread + (layout.bridgeSpread - layout.nutSpread) * share;
+  return {
+    ...{ kind: spec.surface, taper, radius: of("fingerboard.radius"), edge: of("fingerboard.edge") },
+    spread: { nut: layout.nutSpread, end },
+    scoop: { high: of("fingerboard.scoop.high"), low: of("fingerboard.scoop.low") },
+  };
+}
+
 /** How each answer about the strings' side is worked out; `own` is asked only then. */
 export function stringSideGetters(
   spec: Spec,
@@ -43,25 +54,11 @@ export function stringSideGetters(
         ...{ nutSpread: own().layout.nutSpread, bridgeSpread: own().layout.bridgeSpread },
         ...{ nutMargin: of("nut.margin"), endMargin: of("fingerboard.margin.end") },
       }).value,
-    surface: () => {
-      const { taper, layout } = own();
-      const share = taper.length / stringLength;
-      const end = layout.nutSpread + (layout.bridgeSpread - layout.nutSpread) * share;
-      return {
-        ...{ kind: spec.surface, taper, radius: of("fingerboard.radius"), edge: of("fingerboard.edge") },
-        spread: { nut: layout.nutSpread, end },
-        scoop: { high: of("fingerboard.scoop.high"), low: of("fingerboard.scoop.low") },
-      };
-    },
+    surface: () => surfaceOf(spec, own()),
     heights: () =>
       store.answer(stringHeights, {
-        ...{
-          stringLength,
-          nut: own().layout.nut,
-          bridge: own().layout.bridge,
-          diameters,
-          board: own().surface,
-        },
+        ...{ stringLength, nut: own().layout.nut, bridge: own().layout.bridge },
+        ...{ diameters, board: own().surface },
         frets: spec.frets === null ? 0 : of("fret.crown.height"),
         clearance: {
           nut: { high: of("string.clearance.nut.high"), low: of("string.clearance.nut.low") },
@@ -69,21 +66,13 @@ export function stringSideGetters(
         },
       }).value,
     runs: () => {
-      const place = ({ y, z }: { y: number; z: number }) => ({ y, z });
-      const [nut, bridge] = [
-        passing(spec, own(), "nut").map(place),
-        passing(spec, own(), "bridge").map(place),
-      ];
-      return store.answer(stringRuns, { stringLength, nut, bridge }).value;
+      const at = (where: "nut" | "bridge") => passing(spec, own(), where).map(({ y, z }) => ({ y, z }));
+      return store.answer(stringRuns, { stringLength, nut: at("nut"), bridge: at("bridge") }).value;
     },
     crown: () => {
-      const { bridge: across } = own().layout;
-      return store.answer(bridgeCrown, {
-        stringLength,
-        across,
-        heights: own().heights.bridge,
-        core: own().core,
-      }).value;
+      const { core, layout, heights } = own();
+      const given = { stringLength, across: layout.bridge, heights: heights.bridge, core };
+      return store.answer(bridgeCrown, given).value;
     },
     crownFace: () => {
       const { centre, radius } = own().crown;
