@@ -3,30 +3,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { orderFiles } from "../samples.ts";
+import type { Read, Row } from "./dxf-read.ts";
 import { madeParts, type Numbers } from "./made-parts.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
-
-type Row = {
-  readonly type: string;
-  readonly layer: string;
-  readonly closed: boolean;
-  readonly colour: number;
-  readonly bulges: readonly number[];
-  readonly area?: number;
-  readonly valid?: boolean;
-  readonly points?: readonly (readonly number[])[];
-  readonly bounds?: readonly [number, number, number, number];
-};
-type Read = {
-  readonly errors: readonly string[];
-  readonly fixes: readonly string[];
-  readonly units: number;
-  readonly measurement: number;
-  readonly extents: readonly [readonly number[], readonly number[]];
-  readonly paths: readonly Row[];
-  readonly texts: readonly { readonly text: string; readonly height: number; readonly layer: string }[];
-  readonly widths: Readonly<Record<string, number>>;
-};
 
 const script = join(import.meta.dirname, "read_dxf.py");
 /** The parts that these drawings are of: nothing else of a pack is looked at. */
