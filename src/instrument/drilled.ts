@@ -1,7 +1,6 @@
-import { circle } from "../geometry/circle.ts";
-import type { Frame } from "../geometry/solid/frame.ts";
+import { rod } from "../geometry/solid/rod.ts";
 import type { Solid } from "../geometry/solid/solid.ts";
-import { between, cross, lengthOf, unit, type Vec3 } from "../geometry/solid/vec3.ts";
+import { between, lengthOf, type Vec3 } from "../geometry/solid/vec3.ts";
 
 /**
  * A straight round bore in a part's own axes, mm: the drill's axis from end to end, and the stretches of it that run through the part's wood,
@@ -17,16 +16,7 @@ export type Drilled = {
 
 /** What a bore takes away, in its part's own axes. */
 export function drilledCutter({ from, to, diameter }: Drilled): Solid {
-  const length = lengthOf(between(from, to));
-  return {
-    kind: "place",
-    solid: {
-      kind: "extrude",
-      outlines: [{ outer: circle({ x: 0, y: 0 }, diameter / 2), holes: [] }],
-      height: length,
-    },
-    frame: alongAxis(from, to),
-  };
+  return rod(from, to, diameter);
 }
 
 /** The place so far along a bore's axis, mm. */
@@ -34,12 +24,4 @@ export function alongBore({ from, to }: Pick<Drilled, "from" | "to">, way: numbe
   const run = between(from, to);
   const share = way / lengthOf(run);
   return { x: from.x + share * run.x, y: from.y + share * run.y, z: from.z + share * run.z };
-}
-
-function alongAxis(from: Vec3, to: Vec3): Frame {
-  const w = unit(between(from, to));
-  // Any direction across will do; one that lies nowhere near the axis.
-  const other = Math.abs(w.z) < 0.7 ? { x: 0, y: 0, z: 1 } : { x: 1, y: 0, z: 0 };
-  const u = unit(cross(other, w));
-  return { origin: from, u, v: cross(w, u), w };
 }

@@ -34,23 +34,13 @@ export function resolveFace(
   };
   const refuse = (where: readonly PropertyKey[], found: string, allowed: string, hint: string) => {
     const at = [...path, ...where];
-    problems.push({
-      code: "range",
-      position: written.at(at),
-      name: at.map(String).join("."),
-      found,
-      allowed,
-      hint,
-    });
+    const name = at.map(String).join(".");
+    problems.push({ code: "range", position: written.at(at), name, found, allowed, hint });
   };
   for (const [i, { follows }] of face.edges.entries()) {
     if (follows === undefined || curves.includes(follows)) continue;
-    refuse(
-      ["edges", i, "follows"],
-      quoted(follows),
-      curves.join(", "),
-      didYouMean(follows, curves, "name a curve of this part"),
-    );
+    const hint = didYouMean(follows, curves, "name a curve of this part");
+    refuse(["edges", i, "follows"], quoted(follows), curves.join(", "), hint);
   }
   const edges = face.edges.map((edge, i) => ({
     id: edge.id,
@@ -75,18 +65,22 @@ export function resolveFace(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { along, out, edges, holes } };
 }
 
-/** One measure, mm; a plain number is a fraction of the dimension `side`. `path` says where it stands in its file. */
+/**
+ * One measure, mm; a plain number is a fraction of the dimension `side`. `path` says where it stands in its file. What is wrong with it is added to `problems`, and
+ * it is 0 then.
+ */
 export function resolveMeasure(
   measure: Measure,
   values: Values,
   side: string,
   written: Written,
   path: readonly PropertyKey[],
-): Checked<number> {
-  const problems: Problem[] = [];
+  problems: Problem[],
+): number {
+  const before = problems.length;
   const whole = heldBy(side, values, written, path, problems);
   const value = lengthOf(measure, whole, values, written, path, problems);
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value };
+  return problems.length > before ? 0 : value;
 }
 
 function heldBy(

@@ -41,47 +41,39 @@ export function resolveFeatures(design: ReadFile<DesignFile>, values: Values): C
   const tailpieceFace = faceOf(data.tailpiece.face, ["tailpiece", "face"], "tailpiece", ["tailpiece.front"]);
   const inlays = (data.inlays?.list ?? []).map(({ id, at, face }, i): SpecInlay => {
     const path = ["inlays", "list", i];
-    const x = resolveMeasure(at.x, values, "fingerboard.length", written, [...path, "at", "x"]);
-    if (!x.ok) problems.push(...x.problems);
+    const x = resolveMeasure(at.x, values, "fingerboard.length", written, [...path, "at", "x"], problems);
     places[`inlay.${id}`] = written.at(path);
     return {
-      ...{ id, at: { x: x.ok ? x.value : 0, y: at.y } },
+      ...{ id, at: { x, y: at.y } },
       face: faceOf(face, [...path, "face"], `inlay.${id}`, []),
     };
   });
   const bridgeFoot = footOf(data.bridge.foot, faceOf);
   const wingOf = (side: Side, { face, profile, pins }: Wing): SpecWing => {
     const path = ["wings", side];
-    const measured = (measure: Measure, along: string, where: readonly PropertyKey[]) => {
-      const found = resolveMeasure(measure, values, `wing.${side}.${along}`, written, [...path, ...where]);
-      if (!found.ok) problems.push(...found.problems);
-      return found.ok ? found.value : 0;
-    };
+    const measured = (measure: Measure, along: string, where: readonly PropertyKey[]) =>
+      resolveMeasure(measure, values, `wing.${side}.${along}`, written, [...path, ...where], problems);
     return {
       ...{ profile, face: faceOf(face, [...path, "face"], `wing-${side}`, []) },
       pins: pins.map(({ id, at: [along, down] }, i) => {
         places[`wing-${side}.${id}`] = written.at([...path, "pins", i]);
+        const place = ["pins", i, "at"];
         return {
           id,
-          at: [
-            measured(along, "length", ["pins", i, "at", 0]),
-            measured(down, "thickness", ["pins", i, "at", 1]),
-          ],
+          at: [measured(along, "length", [...place, 0]), measured(down, "thickness", [...place, 1])],
         };
       }),
     };
   };
-  const wings = data.wings && {
-    bass: wingOf("bass", data.wings.bass),
-    treble: wingOf("treble", data.wings.treble),
-  };
+  const { wings: own } = data;
+  const wings = own ? { bass: wingOf("bass", own.bass), treble: wingOf("treble", own.treble) } : null;
   return problems.length > 0
     ? { ok: false, problems }
     : {
         ok: true,
         value: {
           ...{ surface: data.fingerboard.surface, dots: dotsOf(data), inlays },
-          ...{ bridgeFace, bridgeFoot, tailpieceFace, places, wings: wings ?? null },
+          ...{ bridgeFace, bridgeFoot, tailpieceFace, places, wings },
           body: bodyOf(data),
         },
       };

@@ -1,4 +1,6 @@
+import { hasPart } from "./has-part.ts";
 import { didYouMean } from "./nearest.ts";
+import { partFrames } from "./part-frames.ts";
 import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
 import type { RecessPart } from "./recess-part.ts";
@@ -13,14 +15,6 @@ type Values = { readonly [id: string]: SpecValue };
 type Written = NonNullable<DesignFile["recesses"]>;
 type WrittenRecess = Written["list"][number];
 
-/** What a plain number in a recess's place is a fraction of, along and across, by the part that it is in. */
-const frames: { readonly [part in RecessPart]: readonly [along: string, across: string] } = {
-  neck: ["core.end", "core.width"],
-  body: ["body.length", "body.lower.width"],
-  "wing-bass": ["wing.bass.length", "wing.bass.width"],
-  "wing-treble": ["wing.treble.length", "wing.treble.width"],
-};
-
 /** The design's recesses and wires' bores, with their measures worked out to mm, and where they stand in its file. */
 export function resolveRecesses(
   design: ReadFile<DesignFile>,
@@ -31,16 +25,13 @@ export function resolveRecesses(
   const problems: Problem[] = [];
   const places: { [place: string]: Position } = {};
   const { list = [], bores = [] } = data.recesses ?? {};
-  const measured = (measure: Measure, side: string, where: readonly PropertyKey[]) => {
-    const found = resolveMeasure(measure, values, side, written, ["recesses", ...where]);
-    if (!found.ok) problems.push(...found.problems);
-    return found.ok ? found.value : 0;
-  };
+  const measured: Measured = (measure, side, where) =>
+    resolveMeasure(measure, values, side, written, ["recesses", ...where], problems);
   const recesses = list.map((recess, i): SpecRecess => {
     const path = ["list", i];
     places[`recess.${recess.id}`] = written.at(["recesses", ...path]);
     problems.push(...recessProblems(recess, i, design));
-    const [along, across] = frames[recess.in];
+    const [along, across] = partFrames[recess.in];
     const there = hasPart(data, recess.in);
     return {
       ...{ id: recess.id, in: recess.in, from: recess.from, turn: recess.turn ?? 0, out: recess.out ?? null },
@@ -56,11 +47,7 @@ export function resolveRecesses(
   });
   function heldBy({ id, holds }: WrittenRecess, i: number): SpecHeld {
     const path = ["recesses", "list", i, "holds"];
-    if (typeof holds === "string") {
-      const item = itemNamed(holds, hardware);
-      // One that isn't known is told elsewhere.
-      return item === undefined ? nothing : { kind: "item", item };
-    }
+    if (typeof holds === "string") return itemHeld(holds, hardware);
     const face = resolveFace(holds.face, values, written, [...path, "face"], []);
     if (!face.ok) problems.push(...face.problems);
     for (const [k, edge] of holds.face.edges.entries())
@@ -79,15 +66,18 @@ export function resolveRecesses(
     };
   });
   problems.push(...heldProblems(recesses, design));
-  for (const [i, { id, size }] of led.entries())
-    if (!(size > 0))
-      problems.push({
-        ...{ code: "range", position: written.at(["recesses", "bores", i, "size"]), name: `bore.${id}` },
-        ...{ found: `${size} mm`, allowed: "more than 0 mm", hint: "write a diameter" },
-      });
+  problems.push(...sizeProblems(led, design));
   return problems.length > 0
     ? { ok: false, problems }
     : { ok: true, value: { recesses, bores: led, places } };
+}
+
+type Measured = (measure: Measure, side: string, where: readonly PropertyKey[]) => number;
+
+/** One that isn't known is told elsewhere. */
+function itemHeld(name: string, hardware: HardwareFile): SpecHeld {
+  const item = itemNamed(name, hardware);
+  return item === undefined ? nothing : { kind: "item", item };
 }
 
 const nothing: SpecHeld = {
@@ -95,10 +85,6 @@ const nothing: SpecHeld = {
   face: { along: 0, out: 0, edges: [], holes: [] },
   depth: 0,
 };
-
-function hasPart({ wings, body }: DesignFile, part: RecessPart): boolean {
-  return part === "neck" || (part === "body" ? body !== undefined : wings !== undefined);
-}
 
 function twice(ids: readonly string[], i: number): boolean {
   return ids.indexOf(ids[i]!) !== i;
@@ -167,6 +153,19 @@ function boreProblems(
   });
   const ids = bores.map((one) => one.id);
   return [...ends, ...(twice(ids, i) ? [taken(id, written.at([...path, "id"]))] : [])];
+}
+
+/** A bore without a diameter. */
+function sizeProblems(bores: readonly SpecBore[], { written }: ReadFile<DesignFile>): Problem[] {
+  return bores.flatMap(({ id, size }, i): Problem[] => {
+    if (size > 0) return [];
+    return [
+      {
+        ...{ code: "range", position: written.at(["recesses", "bores", i, "size"]), name: `bore.${id}` },
+        ...{ found: `${size} mm`, allowed: "more than 0 mm", hint: "write a diameter" },
+      },
+    ];
+  });
 }
 
 /** A recess whose item goes through a wall must say which way out, and no other. */

@@ -1,3 +1,5 @@
+import { hasPart } from "./has-part.ts";
+import { partFrames } from "./part-frames.ts";
 import { type Checked, type Position, type Problem, quoted } from "./problem.ts";
 import type { ReadFile } from "./read.ts";
 import { type RecessPart, recessParts } from "./recess-part.ts";
@@ -7,14 +9,6 @@ import type { Spec, SpecValue } from "./spec.ts";
 import type { SpecChinRest, SpecMount, SpecRests } from "./spec-rests.ts";
 
 type Values = { readonly [id: string]: SpecValue };
-
-/** What a plain number in a mount's place is a fraction of, along and across, by the part that it is in. */
-const frames: { readonly [part in RecessPart]: readonly [along: string, across: string] } = {
-  neck: ["core.end", "core.width"],
-  body: ["body.length", "body.lower.width"],
-  "wing-bass": ["wing.bass.length", "wing.bass.width"],
-  "wing-treble": ["wing.treble.length", "wing.treble.width"],
-};
 
 /** The design's rests and mounts, with their measures worked out to mm, and where they stand in its file. */
 export function resolveRests(
@@ -49,20 +43,13 @@ export function resolveRests(
       if (places[name] !== undefined) problems.push(taken(id, written.at([...path, "id"]), name));
       places[name] = written.at(path);
       if (!on(part, [...path, "in"], name)) return [];
-      const measured = ([0, 1] as const).map((k) => {
-        const found = resolveMeasure(at[k], values, frames[part][k], written, [...path, "at", k]);
-        if (!found.ok) problems.push(...found.problems);
-        return found.ok ? found.value : 0;
-      });
-      return [{ kind, id, in: part, at: [measured[0]!, measured[1]!], turn: turn ?? 0 }];
+      const measured = (k: 0 | 1) =>
+        resolveMeasure(at[k], values, partFrames[part][k], written, [...path, "at", k], problems);
+      return [{ kind, id, in: part, at: [measured(0), measured(1)], turn: turn ?? 0 }];
     });
   });
   const rests = { chin: chinRest(), mounts, endpin: endpin !== undefined };
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { rests, places } };
-}
-
-function hasPart({ wings, body }: DesignFile, part: RecessPart): boolean {
-  return part === "neck" || (part === "body" ? body !== undefined : wings !== undefined);
 }
 
 function noPart(data: DesignFile, part: RecessPart, position: Position, name: string): Problem {

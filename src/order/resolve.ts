@@ -124,21 +124,8 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
     ok: true,
     value: {
       ...{ order: order.data.order, revision: order.data.revision ?? null },
-      ...{
-        design: design.data.design,
-        title: design.data.title,
-        voice: design.data.voice,
-        build: design.data.build,
-      },
+      ...ofDesign(files),
       ...{ count, hand: hand as "right" | "left", strings: found.value, values: values.value },
-      ...{ stations: design.data.stations, tuners: design.data.head.tuners },
-      headFinish: design.data.head.finish ?? null,
-      ...{ neckWoods: design.data.woods.neck, boardWoods: design.data.woods.fingerboard },
-      partWoods: partWoodsOf(design.data),
-      ...{
-        densities: densitiesOf(design.data, woods.data),
-        hardware: hardwareOf(design.data, hardware.data),
-      },
       ...{ frets: frets.value, ...features.value, ...recesses.value, rests: rests.value.rests },
       veneers: veneers.value,
       ...{ shop: shop.data, fixtures: fixtures.value, paper: paper.value },
@@ -151,6 +138,16 @@ function resolveRead(files: Files, options: Options): Checked<Spec> {
         position: order.written.at(["overrule", i, "check"]),
       })),
     },
+  };
+}
+
+/** What a spec takes from its design as it stands there. */
+function ofDesign({ design: { data }, woods, hardware }: Files) {
+  return {
+    ...{ design: data.design, title: data.title, voice: data.voice, build: data.build },
+    ...{ stations: data.stations, tuners: data.head.tuners, headFinish: data.head.finish ?? null },
+    ...{ neckWoods: data.woods.neck, boardWoods: data.woods.fingerboard, partWoods: partWoodsOf(data) },
+    ...{ densities: densitiesOf(data, woods.data), hardware: hardwareOf(data, hardware.data) },
   };
 }
 

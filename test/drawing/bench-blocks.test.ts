@@ -4,9 +4,9 @@ import { flowed } from "../../src/drawing/sheet/bench/flowed.ts";
 import { inCapitals } from "../../src/drawing/sheet/bench/in-capitals.ts";
 import { signalPanel } from "../../src/drawing/sheet/bench/signal-panel.ts";
 import { table } from "../../src/drawing/sheet/bench/table.ts";
-import { overlap } from "../../src/drawing/sheet/clear.ts";
 import { boxOf, textBox } from "../../src/drawing/sheet/lettering.ts";
 import type { Box, Marks } from "../../src/drawing/sheet/sheet.ts";
+import { overlap } from "../../src/geometry/extents/overlap.ts";
 
 const column = (x: number, high: number): Box => ({ minX: x, maxX: x + 100, minY: 200 - high, maxY: 200 });
 const said = (pages: readonly Marks[]) => pages.map(({ texts }) => texts.map(({ text }) => text));

@@ -1,12 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { findings } from "../../src/checks/checks.ts";
-import { restChinClear, restChinGrip } from "../../src/checks/rest-chin.ts";
-import { endpinWall, restWall } from "../../src/checks/rest-wall.ts";
 import { facet } from "../../src/geometry/facet.ts";
 import { nearestPlace } from "../../src/geometry/path-measures/nearest-place.ts";
 import { whereabouts } from "../../src/geometry/path-measures/winding.ts";
 import type { Vec3 } from "../../src/geometry/solid/vec3.ts";
-import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import { fromPlane, intoPlane } from "../../src/instrument/own-plane.ts";
 import { groundOf } from "../../src/instrument/rest/grounds.ts";
@@ -20,31 +16,13 @@ import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { forced } from "../forced.ts";
-import { everyCount, orderText, resolved, sampleText, specOf } from "../samples.ts";
+import { everyCount, specOf } from "../samples.ts";
 
 const store = memoryStore();
 const made = (spec: Spec) => instrument(spec, store);
 const boresOf = (spec: Spec) => made(spec).restMounts.map((mount) => pocketOf(mount).bore);
-const told = (spec: Spec) => contradictions(spec, made(spec));
 const sedge = specOf("sedge", 5);
-const thrift = specOf("thrift", 5);
 const bulrush = specOf("bulrush", 5);
-
-/** Thrift with a chin rest that is screwed on. */
-const screwed = (() => {
-  const dimension = (id: string, value: string) =>
-    `          rest.chin.screw.${id}: { value: ${value}, least: 1 mm, most: 20 mm, tolerance: 0.5 mm, for: a test }\n`;
-  const hold =
-    `    hold:\n      screws:\n        dimensions:\n${dimension("depth", "4 mm")}${dimension("wall", "2 mm")}` +
-    "        holes: [{ id: a, at: [0.2, 0.5], size: 6 mm }, { id: b, at: [0.8, 0.5], size: 6 mm }]\n    face:\n";
-  const text = sampleText("designs", "thrift.yaml").replace(
-    / {4}hold:\n {6}clamp:\n(.*\n){3} {4}face:\n/,
-    hold,
-  );
-  const spec = resolved(orderText("thrift", 5), {}, { designs: { thrift: text } });
-  if (!spec.ok) throw new Error(JSON.stringify(spec.problems));
-  return spec.value;
-})();
 
 const on = (a: Vec3, b: Vec3, share: number): Vec3 => {
   const at = (axis: "x" | "y" | "z") => a[axis] + (b[axis] - a[axis]) * share;
@@ -137,196 +115,6 @@ describe("mounts for rests", () => {
       const back = intoPlane(plane)(fromPlane(plane, at));
       for (const axis of ["x", "y", "z"] as const) expect(back[axis]).toBeCloseTo(at[axis], 9);
     }
-  });
-});
-
-describe("rests that can't be built", () => {
-  it("are none of the designs' own", () => {
-    for (const { design, count } of everyCount) expect(told(specOf(design, count))).toEqual([]);
-  });
-
-  it.each<[string, Spec, Record<string, number>, string, RegExp]>([
-    [
-      "a slot through the front",
-      sedge,
-      { "rest.shoulder.depth": 23 },
-      "rest.shoulder.depth",
-      /front: they overlap/,
-    ],
-    ["a slot out of the edge", sedge, { "rest.shoulder.travel": 120 }, "rest.shoulder.travel", /edge/],
-    [
-      "a mount through a pin",
-      sedge,
-      { "rest.shoulder.travel": 0, "rest.shoulder.hole": 70 },
-      "rest.shoulder.hole",
-      /overlap/,
-    ],
-    [
-      "a chin rest over the edge",
-      sedge,
-      { "rest.chin.out": 50 },
-      "rest.chin.out",
-      /past the flat of the wing-bass, over the wing's edge/,
-    ],
-    ["a chin rest over the joint", sedge, { "rest.chin.out": 10 }, "rest.chin.out", /over the joint/],
-    [
-      "a chin rest over the core's room",
-      thrift,
-      { "rest.chin.out": -30 },
-      "rest.chin.out",
-      /past the flat of the body/,
-    ],
-    [
-      "screws through a wire's bore",
-      screwed,
-      { "rest.chin.screw.depth": 12 },
-      "rest.chin.screw.depth",
-      /the chin rest's screw [ab] and the bore/,
-    ],
-    [
-      "a bore out of the front",
-      bulrush,
-      { "endpin.down": 8 },
-      "endpin.down",
-      /endpin's bore and the core's front/,
-    ],
-    [
-      "a bore out of the back",
-      bulrush,
-      { "endpin.angle": -20 },
-      "endpin.angle",
-      /endpin's bore and the core's back/,
-    ],
-    [
-      "a bore into the lower pin",
-      bulrush,
-      { "endpin.depth": 700, "endpin.angle": 1 },
-      "endpin.depth",
-      /endpin's bore and/,
-    ],
-  ])("%s", (_, spec, values, name, found) => {
-    const problems = told(forced(spec, values));
-    expect(problems.map(({ found: said }) => said).join("; ")).toMatch(found);
-    for (const problem of problems) {
-      expect(problem).toMatchObject({ code: "contradiction", name });
-      expect(problem.hint).not.toMatch(/NaN|undefined|Infinity/);
-    }
-  });
-
-  it("with what is told to move can be built", () => {
-    for (const [spec, values] of [
-      [sedge, { "rest.shoulder.depth": 23 }],
-      [bulrush, { "endpin.down": 9 }],
-    ] as const) {
-      const [problem] = told(forced(spec, values));
-      const [, id, to] = /(?:raise|lower) ([a-z.]+) to (-?[\d.]+) mm/.exec(problem!.hint)!;
-      expect(told(forced(spec, { ...values, [id!]: Number(to) }))).toEqual([]);
-    }
-  });
-
-  it("are told in the design where a part, a voice or a name is wrong", () => {
-    const wrong = (design: string, from: string, to: string) => {
-      const text = sampleText("designs", `${design}.yaml`);
-      expect(text).toContain(from);
-      const spec = resolved(orderText(design, 5), {}, { designs: { [design]: text.replace(from, to) } });
-      return spec.ok ? told(spec.value) : spec.problems;
-    };
-    expect(wrong("sedge", "in: wing-treble, at", "in: body, at")[0]).toMatchObject({
-      ...{ code: "contradiction", name: "rest.shoulder.treble", allowed: "neck, wing-bass, wing-treble" },
-    });
-    expect(wrong("thrift", "    on: body", "    on: wing-bass")[0]).toMatchObject({ name: "rest.chin" });
-    expect(wrong("sedge", "voice: violin", "voice: cello").map(({ name }) => name)).toContain("rests.chin");
-    expect(wrong("bulrush", "voice: cello", "voice: violin").map(({ name }) => name)).toContain(
-      "rests.endpin",
-    );
-    expect(wrong("sedge", "{ id: treble, in: wing-treble", "{ id: bass, in: wing-treble")[0]).toMatchObject({
-      ...{ code: "id", name: "rest.shoulder.bass" },
-    });
-    expect(
-      wrong(
-        "sedge",
-        "{ id: outer, to: [0, 1], corner: 8 mm }",
-        "{ id: outer, to: [0, 1], corner: 40 mm }",
-      )[0],
-    ).toMatchObject({
-      found: expect.stringContaining("edge outer can't be made"),
-    });
-    const [mount] = wrong(
-      "sedge",
-      "in: wing-bass, at: [0.885, 0.44], turn",
-      "in: wing-bass, at: [0.885, 0.98], turn",
-    );
-    expect(mount).toMatchObject({
-      name: "rest.shoulder.hole",
-      hint: expect.stringContaining("move the shoulder mount bass"),
-    });
-    expect(mount!.position.file).toBe("sedge.yaml");
-  });
-});
-
-describe("the checks of rests find a planted fault", () => {
-  const found = (spec: Spec, id: string) =>
-    findings(modelOf(spec, store), [restChinClear, restChinGrip, restWall, endpinWall]).find(
-      (one) => one.id === id,
-    );
-
-  it.each<[string, Spec, Record<string, number>, string, RegExp]>([
-    [
-      "a rest near the tailpiece",
-      thrift,
-      { "rest.chin.clear": 13 },
-      "rest.chin.clear",
-      /near to the tailpiece: lower rest\.chin\.out to -/,
-    ],
-    [
-      "an edge too thick for the clamp",
-      sedge,
-      { "rest.chin.grip.most": 21.9 },
-      "rest.chin.grip",
-      /lower wing\.bass\.thickness/,
-    ],
-    [
-      "an edge too thin for the clamp",
-      sedge,
-      { "rest.chin.grip.least": 22.1 },
-      "rest.chin.grip",
-      /raise wing\.bass\.thickness/,
-    ],
-    [
-      "a thin floor over a slot",
-      sedge,
-      { "rest.shoulder.depth": 20 },
-      "rest.wall",
-      /lower rest\.shoulder\.depth to 19\.5 mm/,
-    ],
-    [
-      "screws near a recess",
-      screwed,
-      { "rest.chin.screw.wall": 6 },
-      "rest.wall",
-      /the chin rest's screw [ab] and/,
-    ],
-    [
-      "a thin wall over the endpin",
-      bulrush,
-      { "endpin.wall": 9 },
-      "endpin.wall",
-      /splits under the weight: lower endpin\.depth to/,
-    ],
-  ])("%s", (_, spec, values, id, why) => {
-    expect(found(spec, id)).toMatchObject({ status: "pass", source: expect.stringContaining("confirm") });
-    const refused = found(forced(spec, values), id)!;
-    expect(refused).toMatchObject({ status: "refuse", why: expect.stringMatching(why) });
-    expect(refused.holds.length).toBeGreaterThan(0);
-    const moved = /(?:raise|lower) ([a-z.]+) to (-?[\d.]+) mm/.exec(refused.why);
-    if (moved !== null)
-      expect(found(forced(spec, { ...values, [moved[1]!]: Number(moved[2]) }), id)!.status).toBe("pass");
-  });
-
-  it("and say nothing of what an instrument doesn't have", () => {
-    expect(found(sedge, "endpin.wall")).toBeUndefined();
-    expect(found(bulrush, "rest.chin.clear")).toBeUndefined();
-    expect(found(screwed, "rest.chin.grip")).toBeUndefined();
   });
 });
 

@@ -153,7 +153,7 @@ describe("a pack", () => {
   });
 
   it("of some parts has just these, and their numbers", async () => {
-    const nut = await packed(specOf("sedge", 5), memoryStore(), solidsHere(kernel), ["nut"]);
+    const nut = await pack("", {}, ["nut"]);
     expect([...prints(nut).keys()]).toEqual([
       "outlines/nut.dxf",
       "outlines/nut.stl",
@@ -174,7 +174,7 @@ function thinWalled(overrule: Spec["overrule"] = []): Spec {
 
 describe("a refusing check", () => {
   it("holds back the files of its set-up, and no other", async () => {
-    const made = await packed(thinWalled());
+    const made = await packed(thinWalled(), shared, meshed);
     expect(made.held).toEqual([
       { file: "nut", check: "wall.nut", why: expect.stringContaining("raise nut.margin") },
     ]);
@@ -186,7 +186,7 @@ describe("a refusing check", () => {
   it("that a person overrules lets the file go, with the reason written on it", async () => {
     const position = { file: "order.yaml", line: 1, column: 1 };
     const overrule = [{ check: "wall.nut", reason: "brass nut, für Testzwecke", position }];
-    const made = await packed(thinWalled(overrule));
+    const made = await packed(thinWalled(overrule), shared, meshed);
     expect(made.held).toEqual([]);
     expect(textOf(made, "outlines/nut.dxf")).toContain("OVERRULED wall.nut: brass nut, fuer Testzwecke");
     expect(textOf(made, "outlines/bridge.dxf")).not.toContain("OVERRULED");

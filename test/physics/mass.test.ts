@@ -1,12 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { parse } from "yaml";
-import { circle } from "../../src/geometry/circle.ts";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
-import { rectangle } from "../../src/geometry/rectangle.ts";
-import { closedForm } from "../../src/geometry/solid/closed-form.ts";
-import { upright } from "../../src/geometry/solid/frame.ts";
 import { mesh } from "../../src/geometry/solid/mesh.ts";
-import { meshMeasures, type SolidMeasures } from "../../src/geometry/solid/mesh-measures.ts";
+import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import type { Spec } from "../../src/order/spec.ts";
 import type { Masses } from "../../src/physics/mass/masses.ts";
@@ -14,24 +9,13 @@ import { wholeOf } from "../../src/physics/mass/piece.ts";
 import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
-import { everyCount, frettedSpec, sampleText, specOf } from "../samples.ts";
+import { everyCount, frettedSpec, specOf } from "../samples.ts";
+import { faults, type Meshed, type Weighing, woodOf, woods } from "./mass-faults.ts";
 
 let kernel: Kernel;
 beforeAll(async () => {
   kernel = await loadKernel();
 });
-
-/** How far volumes may differ, as a share, and middles, mm. */
-const allowed = { volume: 0.0005, middle: 0.02 };
-
-/** The file of woods as a plain YAML reader has it. */
-const woods: Map<string, number> = new Map(
-  parse(sampleText("woods.yaml")).woods.map((one: { wood: string; density: string }) => {
-    return [one.wood, Number.parseFloat(one.density)];
-  }),
-);
-
-type Meshed = ReadonlyMap<string, SolidMeasures>;
 
 function meshed({ instrument }: Model): Meshed {
   const { wings } = instrument;
@@ -56,133 +40,9 @@ function meshed({ instrument }: Model): Meshed {
   );
 }
 
-type At = { readonly x: number; readonly y: number; readonly z: number };
-const away = (a: At, b: At) => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
-
-/** What a part is made of: that of its board in the shop, or what the design says. */
-function woodOf(model: Model, name: string): string {
-  const { spec, sawing, blanks } = model;
-  const found = name === "neck" ? sawing.stock : blanks.fingerboard;
-  if (name === "neck" || name === "fingerboard") {
-    if (found.kind !== "ok") throw new Error(`no board for the ${name}`);
-    return spec.shop.stock.boards.find(({ id }) => id === found.way.board)!.wood;
-  }
-  const own = spec.partWoods;
-  if (name === "bridge" || name === "nut" || name === "tailpiece") return own[name];
-  if (name.startsWith("cover-")) return own.cover!;
-  return name === "rods" ? own.rod : name === "body" ? own.body! : own.wings!;
-}
-
-/** What a test looks at, and what it plants its faults in. */
-type Weighing = Pick<Masses, "parts" | "pieces" | "whole" | "moment">;
-
-/** Everything about an instrument's masses that meshes and the file of woods tell otherwise. */
-function faults(model: Model, masses: Weighing, measures: Meshed): string[] {
-  const found: string[] = [];
-  for (const [name, { volume, centre }] of measures) {
-    const part = masses.parts.find((one) => one.name === name);
-    if (part === undefined) {
-      found.push(`${name} left out`);
-      continue;
-    }
-    if (!(Math.abs(part.volume / volume - 1) < allowed.volume)) found.push(`${name} volume`);
-    if (!(away(part.centre, centre) < allowed.middle)) found.push(`${name} middle`);
-    const weight = volume * woods.get(woodOf(model, name))! * 1e-6;
-    if (!(Math.abs(part.mass / weight - 1) < allowed.volume)) found.push(`${name} mass`);
-  }
-  const { spec, instrument } = model;
-  const strings = spec.strings.map(({ mass }, i) => mass * (instrument.runs.lengths[i]! / 1000));
-  const weighed = masses.pieces.filter(({ kind }) => kind === "string");
-  if (weighed.length !== strings.length || weighed.some(({ mass }, i) => !(mass > strings[i]!)))
-    found.push("strings");
-  const sum = masses.pieces.reduce((all, { mass }) => all + mass, 0);
-  if (!(Math.abs(sum - masses.whole.mass) < 1e-9 * sum)) found.push("whole's mass");
-  for (const axis of ["x", "y", "z"] as const) {
-    const moment = masses.pieces.reduce((all, { mass, centre }) => all + mass * centre[axis], 0);
-    if (!(Math.abs(moment - masses.whole.mass * masses.whole.centre[axis]) < 1e-6 * sum))
-      found.push(`whole's ${axis}`);
-  }
-  const partsIn = masses.pieces.filter(({ kind }) => kind === "part");
-  if (partsIn.length !== masses.parts.length) found.push("parts in the whole");
-  if (
-    !partsIn.every(
-      ({ mass, centre }, i) => mass === masses.parts[i]!.mass && away(centre, masses.parts[i]!.centre) === 0,
-    )
-  )
-    found.push("parts as pieces");
-  const turned =
-    (masses.whole.mass / 1000) * 9.80665 * (spec.values["hold.x"]!.value - masses.whole.centre.x);
-  if (!(Math.abs(turned - masses.moment) < 1e-6 * Math.abs(turned))) found.push("moment");
-  return found;
-}
-
 function modelFor(spec: Spec): Model {
   return modelOf(spec, memoryStore());
 }
-
-describe("a closed form", () => {
-  const at = { origin: { x: 7, y: -3, z: 11 }, u: upright.u, v: upright.v, w: upright.w };
-  const triangle = {
-    closed: true,
-    points: [
-      { x: 0, y: 0, bulge: 0 },
-      { x: 20, y: 0, bulge: 0 },
-      { x: 0, y: 12, bulge: 0 },
-    ],
-  };
-  const cases: readonly [string, Solid, number, At][] = [
-    [
-      "box",
-      { kind: "extrude", outlines: [{ outer: rectangle(0, 0, 30, 20), holes: [] }], height: 10 },
-      6000,
-      { x: 15, y: 10, z: 5 },
-    ],
-    [
-      "cylinder",
-      { kind: "extrude", outlines: [{ outer: circle({ x: 2, y: 1 }, 5), holes: [] }], height: 40 },
-      1000 * Math.PI,
-      { x: 2, y: 1, z: 20 },
-    ],
-    [
-      "wedge",
-      { kind: "extrude", outlines: [{ outer: triangle, holes: [] }], height: 30 },
-      3600,
-      { x: 20 / 3, y: 4, z: 15 },
-    ],
-    [
-      "cone",
-      {
-        kind: "loft",
-        sections: [
-          { kind: "path", path: circle({ x: 0, y: 0 }, 6), frame: upright },
-          { kind: "point", at: { x: 0, y: 0, z: 16 } },
-        ],
-      },
-      192 * Math.PI,
-      { x: 0, y: 0, z: 4 },
-    ],
-  ];
-
-  it.each(cases)("weighs a %s exactly, wherever it stands", (_, solid, volume, centre) => {
-    const exact = closedForm({ kind: "place", solid, frame: at });
-    if (exact.kind !== "ok") throw new Error("no closed form");
-    expect(exact.measures.volume).toBeCloseTo(volume, 5);
-    const moved = { x: centre.x + 7, y: centre.y - 3, z: centre.z + 11 };
-    expect(away(exact.measures.centre, moved)).toBeLessThan(1e-6);
-    const piece = {
-      name: "one",
-      kind: "part",
-      mass: exact.measures.volume * 705e-6,
-      centre: exact.measures.centre,
-    } as const;
-    const both = wholeOf([
-      piece,
-      { ...piece, name: "other", mass: 2 * piece.mass, centre: { x: 0, y: 0, z: 0 } },
-    ]);
-    expect(both.mass).toBeCloseTo(3 * volume * 705e-6, 6);
-    expect(both.centre.x).toBeCloseTo(moved.x / 3, 6);
-  });
-});
 
 const specs: readonly (readonly [string, () => Spec])[] = [
   ...everyCount.map(({ design, count }) => [`${design} with ${count}`, () => specOf(design, count)] as const),

@@ -3,7 +3,7 @@ import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { kernelOnce } from "../../src/pack/kernel-once.ts";
 import { loadOrder } from "../../src/pack/load.ts";
-import { packOf } from "../../src/pack/pack.ts";
+import { type Pack, packOf } from "../../src/pack/pack.ts";
 import { reportFor } from "../../src/pack/report-for.ts";
 import { solidsHere } from "../../src/pack/solids/solids-here.ts";
 import { compareReports } from "../../src/report/compare.ts";
@@ -20,11 +20,21 @@ function specOfSample(name: string) {
   return { store, spec: spec.value };
 }
 
+/** The parts that the pictures show. */
+const pictured = ["fingerboard", "bridge", "neck"];
+
 const solids = solidsHere(kernelOnce());
 
-async function packOfSample(name: string) {
+const made = new Map<string, Promise<Pack>>();
+
+/** The parts of a sample that pictures are of, made once however many pictures are looked at. */
+function packOfSample(name: string): Promise<Pack> {
+  const known = made.get(name);
+  if (known !== undefined) return known;
   const { store, spec } = specOfSample(name);
-  return packOf(spec, { store, solids });
+  const pack = packOf(spec, { store, solids, only: pictured });
+  made.set(name, pack);
+  return pack;
 }
 
 describe("the samples", () => {
@@ -48,7 +58,8 @@ describe("the samples", () => {
     "the picture %s is what the program makes today",
     async (picture) => {
       const [, order, name] = /^(SY-\d+)-([\w-]+\.svg)$/.exec(picture) ?? [];
-      const made = (await packOfSample(order!)).files.find(({ path }) => path === `outlines/${name}`);
+      const { files } = await packOfSample(order!);
+      const made = files.find(({ path }) => path === `outlines/${name}`);
       expect(readFileSync(join(models, "pictures", picture), "utf8")).toBe(made?.content);
     },
   );

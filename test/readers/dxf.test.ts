@@ -2,34 +2,14 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { makePacks } from "../../src/pack/make.ts";
-import { memoryStore } from "../../src/step/store.ts";
 import { orderFiles } from "../samples.ts";
+import type { Read, Row } from "./dxf-read.ts";
+import { madeParts, type Numbers } from "./made-parts.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
-type Row = {
-  readonly type: string;
-  readonly layer: string;
-  readonly closed: boolean;
-  readonly colour: number;
-  readonly bulges: readonly number[];
-  readonly area?: number;
-  readonly valid?: boolean;
-  readonly points?: readonly (readonly number[])[];
-  readonly bounds?: readonly [number, number, number, number];
-};
-type Read = {
-  readonly errors: readonly string[];
-  readonly fixes: readonly string[];
-  readonly units: number;
-  readonly measurement: number;
-  readonly extents: readonly [readonly number[], readonly number[]];
-  readonly paths: readonly Row[];
-  readonly texts: readonly { readonly text: string; readonly height: number; readonly layer: string }[];
-  readonly widths: Readonly<Record<string, number>>;
-};
-
 const script = join(import.meta.dirname, "read_dxf.py");
+/** The parts that these drawings are of: nothing else of a pack is looked at. */
+const parts = ["fingerboard", "nut", "bridge", "neck", "head"];
 const names = ["fingerboard", "nut", "bridge", "neck-plan", "neck-side", "head-face"];
 
 /** Whether a drawing is a left-hand one's. */
@@ -51,17 +31,14 @@ function coreAt([folder, report]: [string, Record<string, number>]): string {
 describeWith(ezdxf, "every DXF of every sample, opened by ezdxf and shapely", () => {
   let out = "";
   let read: Record<string, Read> = {};
-  const values = new Map<string, Record<string, number>>();
+  let values = new Map<string, Numbers>();
 
   beforeAll(async () => {
     out = mkdtempSync(join(tmpdir(), "dxf-"));
-    const made = await makePacks({ orders: orderFiles, out, only: [], options: {} }, memoryStore());
-    if (!made.ok) throw new Error("the samples can't be made");
-    const files = made.value.flatMap(({ folder }) => {
-      const report = JSON.parse(readFileSync(join(folder, "dimensions.json"), "utf8"));
-      values.set(folder, Object.fromEntries(report.dimensions.map(({ id, value }: never) => [id, value])));
-      return names.map((name) => join(folder, "outlines", `${name}.dxf`));
-    });
+    values = await madeParts(out, parts);
+    const files = [...values.keys()].flatMap((folder) =>
+      names.map((name) => join(folder, "outlines", `${name}.dxf`)),
+    );
     read = python(script, ...files, "--core", ...[...values].map(coreAt)) as Record<string, Read>;
   });
   afterAll(() => rmSync(out, { recursive: true, force: true }));

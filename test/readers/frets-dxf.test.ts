@@ -16,7 +16,7 @@ describeWith(ezdxf, "the slots of SY-0436's fingerboard, opened by ezdxf", () =>
     const out = mkdtempSync(join(tmpdir(), "frets-"));
     try {
       const orders = [join(ordersFolder, "SY-0436.yaml")];
-      const made = await makePacks({ orders, out, only: [], options: {} }, memoryStore());
+      const made = await makePacks({ orders, out, only: ["fingerboard"], options: {} }, memoryStore());
       if (!made.ok) throw new Error("the sample can't be made");
       const { errors, middles } = python(
         script,

@@ -3,14 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { plotFiles } from "../../src/drawing/plot/plots.ts";
-import type { Spec } from "../../src/order/spec.ts";
 import { plotPackFile } from "../../src/pack/plot-pack-file.ts";
 import { usualTension } from "../../src/physics/usual-tension.ts";
-import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
-import { designs, everyCount, frettedSpec, specOf } from "../samples.ts";
+import { everyCount } from "../samples.ts";
 import { type BarsRead, type BowRead, differences, type Panel } from "./plot-read.ts";
+import { every, hands, numbersOf } from "./plotted.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
 type Read = {
@@ -19,26 +18,6 @@ type Read = {
   readonly panels: readonly Panel[];
 } & BarsRead;
 type Faults = { readonly faults: readonly (readonly string[])[]; readonly texts: readonly unknown[] };
-
-const hands = ["right", "left"] as const;
-
-/** Every design and count for both hands, and every count with frets. */
-const every: readonly { readonly id: string; readonly spec: Spec }[] = [
-  ...everyCount.flatMap(({ design, count }) =>
-    hands.map((hand) => ({ id: `${design}-${count}-${hand}`, spec: specOf(design, count, "", { hand }) })),
-  ),
-  ...designs.thrift.map((count) => ({ id: `fretted-${count}`, spec: frettedSpec(count) })),
-];
-
-/** A dimension as dimensions.json has it. */
-function numbersOf(model: Model): (id: string) => number {
-  const all = new Map(dimensionsOf(model.spec).map(({ id, of }) => [id, of]));
-  return (id) => {
-    const of = all.get(id);
-    if (of === undefined) throw new RangeError(`no dimension ${id}`);
-    return of(model);
-  };
-}
 
 describeWith(ezdxf, "the plots of every design, count and hand, read by xml.etree and shapely", () => {
   let folder = "";

@@ -2,9 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { makePacks } from "../../src/pack/make.ts";
-import { memoryStore } from "../../src/step/store.ts";
-import { orderFiles } from "../samples.ts";
+import { madeParts, type Numbers } from "./made-parts.ts";
 import { describeWith, ezdxf, python } from "./tool.ts";
 
 type Relief = {
@@ -33,17 +31,12 @@ const views = ["plan", "side"] as const;
 describeWith(ezdxf, "the saw lines of every sample, opened by ezdxf and measured by shapely", () => {
   let out = "";
   let read: Record<string, Read> = {};
-  const values = new Map<string, Record<string, number>>();
+  let values = new Map<string, Numbers>();
   const fileOf = (folder: string, view: string) => join(folder, "outlines", `neck-saw-${view}.dxf`);
 
   beforeAll(async () => {
     out = mkdtempSync(join(tmpdir(), "saw-"));
-    const made = await makePacks({ orders: orderFiles, out, only: [], options: {} }, memoryStore());
-    if (!made.ok) throw new Error("the samples can't be made");
-    for (const { folder } of made.value) {
-      const report = JSON.parse(readFileSync(join(folder, "dimensions.json"), "utf8"));
-      values.set(folder, Object.fromEntries(report.dimensions.map(({ id, value }: never) => [id, value])));
-    }
+    values = await madeParts(out, ["neck"]);
     const files = [...values.keys()].flatMap((folder) => views.map((view) => fileOf(folder, view)));
     read = python(script, ...files) as Record<string, Read>;
   });

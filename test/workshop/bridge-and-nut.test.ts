@@ -8,17 +8,15 @@ import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../src/geometry/solid/triangle-mesh.ts";
 import { bridgeSolid } from "../../src/instrument/bridge/solid.ts";
-import { contradictions } from "../../src/instrument/contradictions.ts";
-import { type Instrument, instrument } from "../../src/instrument/instrument.ts";
+import type { Instrument } from "../../src/instrument/instrument.ts";
 import { neckSolid } from "../../src/instrument/neck/solid.ts";
 import { nutSolid } from "../../src/instrument/nut/solid.ts";
-import { quantityText } from "../../src/order/quantity.ts";
 import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { solidFiles } from "../../src/workshop/solids/solids.ts";
 import { everyCount, specOf } from "../samples.ts";
-import { polygonOf } from "../simple-ring.ts";
+import { bridgeVolume, offNotches, radians } from "./bridge-and-nut-measures.ts";
 import { heightsAt } from "./slice.ts";
 
 let kernel: Kernel;
@@ -26,39 +24,11 @@ beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-const radians = (degrees: number) => (degrees * Math.PI) / 180;
-
 /** Fine enough to see a hundredth of a millimetre at the bottom of a notch. */
 function meshOf(solid: Solid, chord = 0.002): TriangleMesh {
   const made = mesh(kernel, solid, chord);
   if (made.kind !== "ok") throw new Error(JSON.stringify(made));
   return made.mesh;
-}
-
-type Ring = readonly (readonly [number, number])[];
-
-/** A ring's area and its first moment about y = 0, by the shoelace. */
-function moments(ring: Ring): { area: number; moment: number } {
-  let [area, moment] = [0, 0];
-  for (const [i, [x, y]] of ring.entries()) {
-    const [u, v] = ring[(i + 1) % ring.length]!;
-    const cross = x * v - u * y;
-    area += cross / 2;
-    moment += (cross * (y + v)) / 6;
-  }
-  return { area: Math.abs(area), moment: Math.abs(moment) };
-}
-
-/** The bridge's volume: its outline less its holes, each height as thick as the taper has it there. */
-function bridgeVolume(spec: Spec, { bridge, crown }: Instrument): number {
-  if (bridge.kind !== "ok") throw new Error("no outline");
-  const lean = Math.cos(radians(dimensionOf(spec, "bridge.tilt")));
-  const [foot, top] = [dimensionOf(spec, "bridge.foot.thickness"), dimensionOf(spec, "bridge.top.thickness")];
-  const of = (path: Parameters<typeof polygonOf>[0]) => {
-    const { area, moment } = moments(polygonOf(path, 200).map(([x, y]) => [x, y * lean] as const));
-    return foot * area - ((foot - top) / crown.height) * moment;
-  };
-  return of(bridge.finished) - bridge.holes.reduce((sum, { path }) => sum + of(path), 0);
 }
 
 /** Each string where it passes the nut, the way that it goes from there to its post, and its diameter. */
@@ -125,25 +95,6 @@ function nutVolume(spec: Spec, made: Instrument): number {
       sum += (top(x, ((k + 0.5) / across - 0.5) * width) * width * thick) / along / across;
   }
   return sum;
-}
-
-/**
- * How far each string's centre lies from half its diameter over the wood of its notch, on an upright through the bridge: where the string passes
- * the string length, or where the crown is nearest to that along the core.
- */
-function offNotches(spec: Spec, made: Instrument, bridge: TriangleMesh) {
-  const slope = radians(dimensionOf(spec, "core.slope"));
-  const length = dimensionOf(spec, "string.length");
-  return spec.strings.map(({ diameter }, i) => {
-    const [y, z] = [made.layout.bridge[i]!, made.heights.bridge[i]!];
-    const at = (moved: number) => {
-      const under = heightsAt(bridge, length + moved * Math.cos(slope), y + 1e-4).at(-1);
-      return under === undefined ? undefined : z - moved * Math.sin(slope) - under;
-    };
-    const steps = Array.from({ length: 61 }, (_, k) => (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * 0.05);
-    const moved = steps.find((step) => Math.abs((at(step) ?? 99) - diameter / 2) < 1);
-    return { moved: moved!, off: Math.abs(at(moved!)! - diameter / 2) };
-  });
 }
 
 function madeOf(design: string, count: number, more = "") {
@@ -265,40 +216,4 @@ it("the files of a left-hand order hold the same turned over, under keys of thei
     expect(Math.abs(ours.centre.y + theirs.centre.y)).toBeLessThan(1e-4);
     expect(Math.abs(ours.centre.x - theirs.centre.x)).toBeLessThan(1e-4);
   }
-});
-
-/** A fixed sample of the ends of ranges that bridge and nut follow from: by day thirty, at night all. */
-function sampledEnds() {
-  const all = everyCount.flatMap(({ design, count }) => {
-    const { values } = specOf(design, count);
-    return Object.values(values)
-      .filter(({ id }) => /^(bridge|nut|cradle|saddle|core|head|tuner)\./.test(id))
-      .flatMap(({ id, kind, least, most }) =>
-        [least, most].map((end) => ({ design, count, set: `${id}: ${quantityText(end, kind)}` })),
-      );
-  });
-  if (process.env.NIGHTLY !== undefined) return all;
-  // A step that shares no factor with the list's length comes by every place.
-  return Array.from({ length: 30 }, (_, i) => all[(i * 101 + 7) % all.length]!);
-}
-
-describe("bridges and nuts at the ends of ranges", () => {
-  let built = 0;
-  const sample = sampledEnds();
-  const store = memoryStore();
-  it.each(sample)("$design with $count strings and $set", ({ design, count, set }) => {
-    const spec = specOf(design, count, `set:\n  ${set}\n`);
-    const made = instrument(spec, store);
-    if (contradictions(spec, made).length > 0) return;
-    const [bridge, nut] = [meshOf(made.bridgeSolid), meshOf(made.nutSolid)];
-    expect([bridge, nut].map(meshProblem)).toEqual([undefined, undefined]);
-    expect(Math.abs(meshMeasures(bridge).volume / bridgeVolume(spec, made) - 1)).toBeLessThan(2e-4);
-    for (const { off } of offNotches(spec, made, bridge)) expect(off).toBeLessThan(0.01);
-    built++;
-  });
-
-  it("were nearly all built", () => {
-    expect(new Set(sample.map((entry) => JSON.stringify(entry))).size).toBe(sample.length);
-    expect(built).toBeGreaterThan(0.9 * sample.length);
-  });
 });

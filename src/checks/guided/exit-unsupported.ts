@@ -33,7 +33,8 @@ export const exitUnsupported: FixtureRule = {
     const against = found > angles.along && out * forward < 0;
     const splits = found > angles.across || against;
     const limit = found > angles.across ? angles.across : angles.along;
-    const backed = wasteBeyond(fixture, feed.way) > 0 || goesOn(fixture.outline, at, way, feed.way);
+    const backed =
+      fixture.waste[feed.way === "along" ? 1 : 0] > 0 || goesOn(fixture.outline, at, way, feed.way);
     const where = found > angles.across ? "across end grain" : "against the grain";
     return {
       ...{ ...usual, status: splits && !backed ? "attend" : "pass", found, limit },
@@ -45,13 +46,6 @@ export const exitUnsupported: FixtureRule = {
     };
   },
 };
-
-/** How much wood lies beyond the end of a cut and is cut with it, mm; none where the fixture doesn't say. */
-function wasteBeyond(fixture: object, way: Feed["way"]): number {
-  const waste: unknown = "waste" in fixture ? fixture.waste : 0;
-  const own: unknown = Array.isArray(waste) ? waste[way === "along" ? 1 : 0] : waste;
-  return typeof own === "number" ? own : 0;
-}
 
 /** Whether an outline goes on past a place without turning off from a direction: the wood beyond holds the fibres, cut in another set-up. */
 function goesOn(outline: Path, at: Point, toward: Point, way: Feed["way"]): boolean {

@@ -1,3 +1,6 @@
+import { entered } from "../../geometry/extents/entered.ts";
+import { grown } from "../../geometry/extents/grown.ts";
+import { overlap } from "../../geometry/extents/overlap.ts";
 import { facet } from "../../geometry/facet.ts";
 import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
@@ -91,28 +94,6 @@ function chordsOf(path: Path): Line[] {
   return segmentsOf(facet(path, 0.1)).map(({ from, to }): Line => [from, to]);
 }
 
-function grown({ minX, minY, maxX, maxY }: Extents, by: number): Extents {
-  return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
-}
-
-function overlap(a: Extents, b: Extents): boolean {
-  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
-}
-
-/** Whether a straight line enters a box: what is left of it after cutting off what lies beyond each side. */
-function crosses({ minX, minY, maxX, maxY }: Extents, [a, b]: Line): boolean {
-  let [from, to] = [0, 1];
-  for (const [start, way, low, high] of [
-    [a.x, b.x - a.x, minX, maxX],
-    [a.y, b.y - a.y, minY, maxY],
-  ] as const) {
-    if (way === 0) {
-      if (start < low || start > high) return false;
-      continue;
-    }
-    const [s, t] = [(low - start) / way, (high - start) / way];
-    from = Math.max(from, Math.min(s, t));
-    to = Math.min(to, Math.max(s, t));
-  }
-  return from <= to;
+function crosses(box: Extents, [a, b]: Line): boolean {
+  return entered(box, a.x, a.y, b.x, b.y);
 }

@@ -6,6 +6,8 @@ import { insideNamed } from "../../workshop/inside/insides.ts";
 import type { FlatFile } from "./flat-file.ts";
 import { type InsideFlatInput, insideFlat } from "./inside.ts";
 import { insideNotes } from "./inside-notes.ts";
+import { lettered } from "./lettered.ts";
+import { toolsTold } from "./tools-told.ts";
 
 /** The inside templates that recesses, ledges, mounts, cradles and inlays are cut through, each as it lies before whoever cuts. */
 export const insideFlats: readonly FlatFile[] = allInsides.map((name) => {
@@ -35,7 +37,6 @@ function drawnFrom(inside: Inside): InsideFlatInput {
       chosen.kind === "none" ? chosen.faults[0].why : `no guided edge: ${none?.id}, ${none?.edge?.kind}`;
     return { recesses, missing: lettered(missing), made: null };
   }
-  const { machine, cutter, guide, first, offset, speed } = setUp;
   return {
     ...{ recesses, missing: null },
     made: {
@@ -46,14 +47,10 @@ function drawnFrom(inside: Inside): InsideFlatInput {
         return { id, recess, edge, plunge: plunge.at, arrows: feed!.tool, plate: plates[i]! };
       }),
       notes: {
-        ...{ part, up, offset, sheet: sheet!, packing, plates: Math.max(...plates) + 1 },
+        ...{ part, up, sheet: sheet!, packing, plates: Math.max(...plates) + 1 },
         ...linesOf(inside),
-        machine: { id: machine.id, rotation: machine.rotation, moves: machine.moves },
-        cutter: { id: cutter.id, diameter: cutter.diameter, measured: cutter.measured },
-        guide: { id: guide.id, kind: guide.kind, diameter: guide.diameter, measured: guide.measured },
-        first: first && { id: first.id, diameter: first.diameter, measured: first.measured },
-        speed: { rpm: speed.rpm, rim: speed.rim },
-        cautions: routerCautions(machine.moves, "opening"),
+        ...toolsTold(setUp),
+        cautions: routerCautions(setUp.machine.moves, "opening"),
         openings: openings.map((opening) => {
           const { id, depth, passes, recess } = opening;
           const { places, firstFits } = okOf(opening);
@@ -77,8 +74,4 @@ function linesOf({ part }: InsideName): { readonly origin: string; readonly line
   if (part === "neck" || part === "body")
     return { origin: "WHERE THE CORE'S FRONT BEGINS", line: "CENTRELINE" };
   return { origin: "THE JOINT LINE'S HEAD END", line: "JOINT LINE" };
-}
-
-function lettered(text: string): string {
-  return text.toUpperCase().replace(/[^ -~]/g, " ");
 }

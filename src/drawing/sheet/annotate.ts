@@ -1,4 +1,5 @@
-import { isOver, type Nearby, nearby, nearbyAll, overlap, standing, takenBy } from "./clear.ts";
+import { overlap } from "../../geometry/extents/overlap.ts";
+import { isOver, type Nearby, nearby, nearbyAll, standing, takenBy } from "./clear.ts";
 import { textBox } from "./lettering.ts";
 import { type Box, type Marks, together } from "./sheet.ts";
 

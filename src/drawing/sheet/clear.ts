@@ -1,4 +1,6 @@
 import { boxesNear, boxesTouch } from "../../geometry/boxes-near.ts";
+import { grown } from "../../geometry/extents/grown.ts";
+import { overlap } from "../../geometry/extents/overlap.ts";
 import { facet } from "../../geometry/facet.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
@@ -103,22 +105,12 @@ function extentOf({ stretches, boxes }: Taken): Box {
   return { minX, minY, maxX, maxY };
 }
 
-/** A box with a margin round it. */
-export function grown(box: Box, by: number): Box {
-  return { minX: box.minX - by, minY: box.minY - by, maxX: box.maxX + by, maxY: box.maxY + by };
-}
-
-/** Whether two boxes have an area in common. */
-export function overlap(a: Box, b: Box): boolean {
-  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
-}
-
 /** Whether two boxes come as near each other as so much. */
 function touchesBy(a: Box, b: Box, by: number): boolean {
   return a.minX - by <= b.maxX && b.minX <= a.maxX + by && a.minY - by <= b.maxY && b.minY <= a.maxY + by;
 }
 
-/** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky). */
+/** Whether a stretch passes through a box: clipped by its four sides in turn, something of it is left (Liang and Barsky); touching it is none. */
 function crosses(of: Stretch, box: Box): boolean {
   if (!boxesTouch(of, box)) return false;
   const { a, b } = of;

@@ -1,4 +1,5 @@
-import { grown, overlap } from "./clear.ts";
+import { grown } from "../../geometry/extents/grown.ts";
+import { overlap } from "../../geometry/extents/overlap.ts";
 import { boxOf } from "./lettering.ts";
 import { moved } from "./moved.ts";
 import type { Box, Marks } from "./sheet.ts";

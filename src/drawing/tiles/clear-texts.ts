@@ -1,4 +1,7 @@
 import { boxesNear } from "../../geometry/boxes-near.ts";
+import { entered } from "../../geometry/extents/entered.ts";
+import { grown } from "../../geometry/extents/grown.ts";
+import { overlap } from "../../geometry/extents/overlap.ts";
 import { facet } from "../../geometry/facet.ts";
 import type { Path } from "../../geometry/path.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
@@ -23,7 +26,7 @@ export function chordsOf(paths: readonly Path[]): Chord[] {
  * the drawing; upright ones are moved along themselves first, since they stand at a place across. Words that find no such place stay where they are.
  */
 export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[], shows: Box): SheetText[] {
-  const near = boxesNear(lines.filter((line) => crosses(shows, line)).map(boxed));
+  const near = boxesNear(lines.filter((line) => entered(shows, ...line)).map(boxed));
   const placed: Box[] = [];
   return texts.map((text) => {
     const found = waysOf(text).find((way) => {
@@ -31,7 +34,7 @@ export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[],
       return (
         within(box, shows) &&
         placed.every((other) => !overlap(box, other)) &&
-        near(box).every(({ line }) => !crosses(box, line))
+        near(box).every(({ line }) => !entered(box, ...line))
       );
     });
     placed.push(textBox(found ?? text));
@@ -69,27 +72,5 @@ function placesIn(text: SheetText, round: typeof turns): SheetText[] {
   );
 }
 
-const grown = ({ minX, minY, maxX, maxY }: Box, by: number): Box => ({
-  ...{ minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by },
-});
 const within = (a: Box, b: Box) =>
   a.minX >= b.minX && a.maxX <= b.maxX && a.minY >= b.minY && a.maxY <= b.maxY;
-const overlap = (a: Box, b: Box) => a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
-
-/** Whether a straight line enters a box: what is left of it after cutting off what lies beyond each side. */
-function crosses({ minX, minY, maxX, maxY }: Box, [x1, y1, x2, y2]: Chord): boolean {
-  let [from, to] = [0, 1];
-  for (const [start, way, low, high] of [
-    [x1, x2 - x1, minX, maxX],
-    [y1, y2 - y1, minY, maxY],
-  ] as const) {
-    if (way === 0) {
-      if (start < low || start > high) return false;
-      continue;
-    }
-    const [s, t] = [(low - start) / way, (high - start) / way];
-    from = Math.max(from, Math.min(s, t));
-    to = Math.min(to, Math.max(s, t));
-  }
-  return from <= to;
-}

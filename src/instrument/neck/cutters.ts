@@ -1,8 +1,8 @@
 import { circle } from "../../geometry/circle.ts";
 import { extentsOf } from "../../geometry/measure.ts";
-import type { Frame } from "../../geometry/solid/frame.ts";
+import { axesAlong } from "../../geometry/solid/axes-along.ts";
 import type { Section, Solid } from "../../geometry/solid/solid.ts";
-import { cross, unit, type Vec3 } from "../../geometry/solid/vec3.ts";
+import { unit } from "../../geometry/solid/vec3.ts";
 import { coreAxes } from "../core/from-core.ts";
 import { drilledCutter } from "../drilled.ts";
 import { type Pocket, pocketCutter } from "../pocket.ts";
@@ -49,18 +49,12 @@ function reachOf({ core, coreDepth }: NeckSolidInput, { path }: Pocket): Omit<Cu
   return { from: at(minX) - leans, to: at(maxX) + leans };
 }
 
-/** Axes square to a direction, with w along it: as an input it was rounded, so that it is made a unit again. */
-function axesAlong(direction: Vec3): Pick<Frame, "u" | "v" | "w"> {
-  const w = unit(direction);
-  const aside = Math.abs(w.y) < 0.9 ? { x: 0, y: 1, z: 0 } : { x: 0, y: 0, z: 1 };
-  const u = unit(cross(aside, w));
-  return { u, v: cross(w, u), w };
-}
-
 /** The cutter of a hole, from its bottom to over the face. */
 function hole({ at, out, diameter, bottom, depth }: Hole): Cutter {
   const grows = (diameter - bottom) / depth;
-  const axes = axesAlong(out);
+  const aside = Math.abs(unit(out).y) < 0.9 ? { x: 0, y: 1, z: 0 } : { x: 0, y: 0, z: 1 };
+  // As an input the direction was rounded; its axes are units again.
+  const axes = axesAlong(out, aside);
   const round = (over: number): Section => ({
     ...{ kind: "path", path: circle({ x: 0, y: 0 }, (diameter + over * grows) / 2) },
     frame: {

@@ -1,4 +1,4 @@
-import { extentsOf } from "../../geometry/measure.ts";
+import { extentsApart, extentsOf } from "../../geometry/measure.ts";
 import { depthIn } from "../../geometry/path-measures/depth-in.ts";
 import { type Frame, fromFrame, upright } from "../../geometry/solid/frame.ts";
 import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
@@ -56,7 +56,8 @@ function betweenPin({ side, id, hole }: WingPinHole, prism: Prism, wall: number)
     return own(prism.frame, { x: at.x - deep * out.x, y: at.y - deep * out.y, z: at.z - deep * out.z });
   });
   // The two ends and the outline's box are enough to go by where they are far apart.
-  const boxes = boxesApart(prism.path, [along[0]!, along.at(-1)!]);
+  const axis = { closed: false, points: [along[0]!, along.at(-1)!].map(({ x, y }) => ({ x, y, bulge: 0 })) };
+  const boxes = extentsApart(extentsOf([prism.path])!, extentsOf([axis])!);
   const nearest = boxes > far ? boxes : Math.min(...along.map((place) => outside(prism, place)));
   const left = nearest - radius;
   const highest = Math.max(...along.map(({ z }) => z)) + radius;
@@ -71,15 +72,6 @@ function betweenPin({ side, id, hole }: WingPinHole, prism: Prism, wall: number)
 
 /** What is farther apart than this in plan, mm, meets nowhere: `check` asks it of every order. */
 const far = 20;
-
-function boxesApart(path: CorePocket["path"], ends: readonly Vec3[]): number {
-  const box = extentsOf([path])!;
-  const [xs, ys] = [ends.map(({ x }) => x), ends.map(({ y }) => y)];
-  return Math.hypot(
-    Math.max(0, box.minX - Math.max(...xs), Math.min(...xs) - box.maxX),
-    Math.max(0, box.minY - Math.max(...ys), Math.min(...ys) - box.maxY),
-  );
-}
 
 function own(frame: Frame, place: Vec3): Vec3 {
   const away = between(frame.origin, place);

@@ -1,7 +1,7 @@
 import type { Path } from "../../geometry/path.ts";
 import type { Vec3 } from "../../geometry/solid/vec3.ts";
 import type { RecessPart } from "../../order/recess-part.ts";
-import { dimensionOf, type Spec, type SpecRecess } from "../../order/spec.ts";
+import { dimensionOf, type Spec, type SpecBore, type SpecRecess } from "../../order/spec.ts";
 import { type Getters, lazy } from "../../step/lazy.ts";
 import type { Store } from "../../step/store.ts";
 import type { BridgeOnCore } from "../bridge/bridge.ts";
@@ -54,43 +54,34 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
     return { axes: axesOf(part, spec, own()), ground: groundOf(part, spec, own()) };
   }
   const there = () => partsOf(spec);
+  const thick = (part: RecessPart) => thicknessOf(part, spec);
   return {
     recesses: () =>
-      spec.recesses.map(
-        (recess) =>
-          store.answer(recessMade, {
-            ...{
-              recess: placedAlong(recess, spec),
-              thickness: thicknessOf(recess.in, spec),
-              turnedOver: recess.in === "wing-bass",
-            },
-            sizes: recessSizes(spec),
-          }).value,
-      ),
+      spec.recesses.map((recess) => {
+        const thickness = thick(recess.in);
+        const turnedOver = recess.in === "wing-bass";
+        const given = { recess: placedAlong(recess, spec), thickness, turnedOver, sizes: recessSizes(spec) };
+        return store.answer(recessMade, given).value;
+      }),
     wireBores: () => {
       const recesses = madeRecesses(own());
       const { middle } = own().bridgeStand;
       const cradle = spec.bridgeFoot.kind === "cradle" ? dimensionOf(spec, "cradle.depth") : 0;
       return spec.bores.map((bore) => {
-        const ends = [bore.from, bore.to].flatMap((id) => recesses.filter((one) => one.id === id));
-        const within = there().filter(
-          (part) => part === "neck" || part === "body" || ends.some((end) => end.part === part),
+        const through = Object.fromEntries(
+          boredParts(bore, there(), recesses).map((part) => [part, parts[part]]),
         );
-        const through = Object.fromEntries(within.map((part) => [part, parts[part]]));
         return wireBore(bore, recesses, through, { x: middle, depth: cradle });
       });
     },
     recessIds: () => Object.keys(spec.values).filter((id) => moving.test(id)),
     recessWallLeast: () => spec.values["recess.wall"]?.least ?? 0,
-    covers: () => {
-      const thick = (part: RecessPart) => thicknessOf(part, spec);
-      return coversOf(madeRecesses(own()), thick, own().core, spec, store);
-    },
+    covers: () => coversOf(madeRecesses(own()), thick, own().core, spec, store),
     held: () =>
       madeRecesses(own()).flatMap((recess) => {
         const { item, id, part } = recess;
         if (item === null) return [];
-        const at = heldAt(recess, item.depth, thicknessOf(part, spec));
+        const at = heldAt(recess, item.depth, thick(part));
         return [{ id, mass: item.mass, at: outOf(coreAxes(own().core), outOf(parts[part].axes, at)) }];
       }),
     threadHoles: () =>
@@ -100,45 +91,62 @@ export function recessGetters(spec: Spec, store: Store, own: () => Rests): Gette
           return hole === null ? [] : [[recess.id, hole]];
         }),
       ),
-    recessWalls: () =>
-      there().flatMap((part) => {
-        const recesses = madeRecesses(own()).filter((recess) => recess.part === part);
-        const bores = own().wireBores.flatMap((one) => {
-          // One that misses its recess is told by itself.
-          if (one.kind !== "ok") return [];
-          const { drilled, between } = one;
-          return drilled.filter((one) => one.part === part).map(({ bore }) => ({ bore, between }));
-        });
-        if (recesses.length === 0 && bores.length === 0) return [];
-        const { ground } = parts[part];
-        const sunk = recesses.map((recess) => sunkOf(recess, ground, spec, own().threadHoles[recess.id]));
-        return partWalls({ ground, recesses: sunk, bores, wall: dimensionOf(spec, "recess.wall") }, store);
-      }),
+    recessWalls: () => there().flatMap((part) => wallsIn(part, () => parts[part].ground, spec, store, own())),
     sunken: () =>
       Object.fromEntries(
         there().flatMap((part) => {
-          const recesses = madeRecesses(own()).filter((recess) => recess.part === part);
-          const held = sunkenOf(own().restSunken[part]);
-          const pockets = [
-            ...recesses.flatMap((recess) => pocketsOf(recess, recessSizes(spec))),
-            ...held.pockets,
-          ];
-          const holes = recesses.flatMap(({ id }) => own().threadHoles[id]?.bore ?? []);
-          const wires = madeBores(own()).flatMap(({ drilled }) =>
-            drilled.filter((one) => one.part === part).map(({ bore }) => bore),
-          );
-          const drilled = [...holes, ...wires, ...held.drilled];
-          return pockets.length + drilled.length === 0
-            ? []
-            : [
-                [
-                  part,
-                  { pockets, drilled, path: parts[part].ground.outline, thickness: thicknessOf(part, spec) },
-                ],
-              ];
+          const { pockets, drilled } = sunkIn(part, spec, own());
+          if (pockets.length + drilled.length === 0) return [];
+          const { outline: path } = parts[part].ground;
+          return [[part, { pockets, drilled, path, thickness: thick(part) }]];
         }),
       ),
   };
+}
+
+/** The parts that a wire's bore may run through: neck and body, and the wings that it begins or ends in. */
+function boredParts(
+  { from, to }: SpecBore,
+  there: readonly RecessPart[],
+  recesses: readonly MadeRecess[],
+): RecessPart[] {
+  const ends = recesses.filter(({ id }) => id === from || id === to);
+  return there.filter((part) => part === "neck" || part === "body" || ends.some((end) => end.part === part));
+}
+
+/** The walls of what is sunk into and bored through one part; none where nothing is. */
+function wallsIn(
+  part: RecessPart,
+  ground: () => Ground,
+  spec: Spec,
+  store: Store,
+  made: Recesses,
+): RecessWall[] {
+  const recesses = madeRecesses(made).filter((recess) => recess.part === part);
+  const bores = made.wireBores.flatMap((one) => {
+    // One that misses its recess is told by itself.
+    if (one.kind !== "ok") return [];
+    const { drilled, between } = one;
+    return drilled.filter((one) => one.part === part).map(({ bore }) => ({ bore, between }));
+  });
+  if (recesses.length === 0 && bores.length === 0) return [];
+  const sunk = recesses.map((recess) => sunkOf(recess, ground(), spec, made.threadHoles[recess.id]));
+  return partWalls(
+    { ground: ground(), recesses: sunk, bores, wall: dimensionOf(spec, "recess.wall") },
+    store,
+  );
+}
+
+/** What recesses, their threads, wires and rests take of one part. */
+function sunkIn(part: RecessPart, spec: Spec, made: Rests): Sunken {
+  const recesses = madeRecesses(made).filter((recess) => recess.part === part);
+  const held = sunkenOf(made.restSunken[part]);
+  const pockets = recesses.flatMap((recess) => pocketsOf(recess, recessSizes(spec)));
+  const holes = recesses.flatMap(({ id }) => made.threadHoles[id]?.bore ?? []);
+  const wires = madeBores(made).flatMap(({ drilled }) =>
+    drilled.filter((one) => one.part === part).map(({ bore }) => bore),
+  );
+  return { pockets: [...pockets, ...held.pockets], drilled: [...holes, ...wires, ...held.drilled] };
 }
 
 const moving =

@@ -42,16 +42,14 @@ export function tailpieceGetters(
   made: () => UnderTailpiece & Tailpiece,
 ): Getters<Tailpiece> {
   const of = (id: string) => dimensionOf(spec, id);
+  const stringLength = of("string.length");
   return {
     tailpiece: () => {
       const { core, layout, heights, exits } = made();
       return store.answer(tailpieceOutline, {
         face: spec.tailpieceFace,
         strings: spec.strings.map((_, i) => ({
-          contact: {
-            x: intoCore(core, { x: of("string.length"), z: heights.bridge[i]! }).x,
-            y: layout.bridge[i]!,
-          },
+          contact: { x: intoCore(core, { x: stringLength, z: heights.bridge[i]! }).x, y: layout.bridge[i]! },
           exit: { x: exits.along[i]!, y: exits.across[i]! },
         })),
         hole: { diameter: of("tailpiece.hole"), at: of("tailpiece.hole.at") },
@@ -60,35 +58,34 @@ export function tailpieceGetters(
     tailpieceWalls: () => {
       const { path, end, strings, posts } = madeTailpiece(made());
       const { start, slope } = made().core;
+      const scale = Math.cos((slope * Math.PI) / 180);
       /** Half the core's width where something stands on its front. */
-      const half = (along: number) =>
-        coreHalf(coreWidthOf(of), start + along * Math.cos((slope * Math.PI) / 180));
+      const half = (along: number) => coreHalf(coreWidthOf(of), start + along * scale);
       return store.answer(tailpieceWalls, {
-        ...{ path, end },
+        ...{ path, end, thickest: Math.max(...spec.strings.map(({ diameter }) => diameter)) },
         strings: strings.map(({ at }, i) => ({ name: spec.strings[i]!.name, at })),
         posts: posts.map(({ id, at, size }) => ({ id, at, size, core: half(at.x) })),
         ...{ spread: of("tailpiece.spread"), width: of("tailpiece.width"), length: of("tailpiece.length") },
-        thickest: Math.max(...spec.strings.map(({ diameter }) => diameter)),
         ...{ hole: of("tailpiece.hole"), holeAt: of("tailpiece.hole.at"), wall: of("tailpiece.wall") },
       }).value;
     },
     tailpieceRoom: () => {
-      const { tailpiece, exits } = made();
-      const foremost = Math.min(...exits.along);
-      const { foremost: start, end } = tailpiece.kind === "ok" ? tailpiece : { foremost, end: foremost };
+      const { tailpiece, exits, core, crown } = made();
+      const first = Math.min(...exits.along);
+      const { foremost, end } = tailpiece.kind === "ok" ? tailpiece : { foremost: first, end: first };
       return tailpieceRoom({
-        ...{ core: made().core, coreEnd: of("core.end") },
-        plate: { foremost: start, end, height: of("tailpiece.height"), thickness: of("tailpiece.thickness") },
+        ...{ core, coreEnd: of("core.end") },
+        plate: { foremost, end, height: of("tailpiece.height"), thickness: of("tailpiece.thickness") },
         bridge: {
-          ...{ stringLength: of("string.length"), top: made().crown.top },
+          ...{ stringLength, top: crown.top },
           ...{ tilt: of("bridge.tilt"), thickness: of("bridge.top.thickness") },
         },
       });
     },
-    tailpieceLeast: () => ({
-      wall: spec.values["tailpiece.wall"]!.least,
-      clear: spec.values["tailpiece.clear"]!.least,
-    }),
+    tailpieceLeast: () => {
+      const { "tailpiece.wall": wall, "tailpiece.clear": clear } = spec.values;
+      return { wall: wall!.least, clear: clear!.least };
+    },
     tailpieceSolidInput: () => {
       const { path, strings, posts } = madeTailpiece(made());
       return {

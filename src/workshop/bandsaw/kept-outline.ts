@@ -1,4 +1,5 @@
 import { difference } from "../../geometry/boolean/difference.ts";
+import { grown } from "../../geometry/extents/grown.ts";
 import type { Extents } from "../../geometry/measure.ts";
 import { offsetOpen } from "../../geometry/offset/offset-open.ts";
 import type { Path } from "../../geometry/path.ts";
@@ -6,7 +7,7 @@ import { rectangleOf } from "../../geometry/rectangle.ts";
 import { outlinesOf, type Region } from "../../geometry/region.ts";
 import { regionWithin } from "../../geometry/region-within.ts";
 import { ledOnBothWays } from "./led-on.ts";
-import { grown, type SawLine } from "./saw-lines.ts";
+import type { SawLine } from "./saw-lines.ts";
 
 /** What is left between the kerfs; or that it isn't one piece without a hole. */
 export type KeptOutline = { readonly kind: "ok"; readonly path: Path } | { readonly kind: "not-one" };

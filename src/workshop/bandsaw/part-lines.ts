@@ -1,9 +1,10 @@
+import { grown } from "../../geometry/extents/grown.ts";
 import type { Extents } from "../../geometry/measure.ts";
 import { offsetOpen } from "../../geometry/offset/offset-open.ts";
 import type { Path, PathPoint } from "../../geometry/path.ts";
 import type { FramePoint } from "../../order/spec.ts";
 import { ledOnBothWays } from "./led-on.ts";
-import { grown, sawLines } from "./saw-lines.ts";
+import { sawLines } from "./saw-lines.ts";
 import { stretchesWithin } from "./stretches-within.ts";
 
 /**

@@ -1,3 +1,4 @@
+import { grown } from "../../geometry/extents/grown.ts";
 import type { Extents } from "../../geometry/measure.ts";
 import { offsetOpen } from "../../geometry/offset/offset-open.ts";
 import type { Path } from "../../geometry/path.ts";
@@ -49,11 +50,6 @@ export function sawLines({ outline, blank, allowance, kerf }: SawLinesInput): Sa
       lines.push({ side, path: ledOnBothWays(stretch, blank) });
   }
   return { kind: "ok", lines };
-}
-
-/** A rectangle, larger by so much all round. */
-export function grown({ minX, maxX, minY, maxY }: Extents, by: number): Extents {
-  return { minX: minX - by, maxX: maxX + by, minY: minY - by, maxY: maxY + by };
 }
 
 /** Where a line along one side may lie for its kerf to be in the blank. The other side's face is left to its own line. */

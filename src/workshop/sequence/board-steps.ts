@@ -1,3 +1,4 @@
+import type { Spec } from "../../order/spec.ts";
 import type { Model } from "../model.ts";
 import { guidedSteps, outlineDone } from "./guided-steps.ts";
 import { insideSteps, insidesDone } from "./inside-steps.ts";
@@ -12,8 +13,6 @@ export function boardSteps(model: Model): WorkStep[] {
   const own = { part, setUp: null } as const;
   const faces = "face, underside";
   const outline = outlineDone(model, part);
-  const inlaid = spec.inlays.length > 0;
-  const dots = spec.dots.face.length + spec.dots.side.length > 0;
   const slotted = spec.frets === null ? `${part}.plane` : `${part}.slots`;
   const arched = { from: "fingerboard.radius", what: "the board, arched" };
   return [
@@ -55,39 +54,45 @@ export function boardSteps(model: Model): WorkStep[] {
     ...insideSteps(model, {
       ...{ part, datum: "underside", square: "underside, sides", needs: [arched] },
     }),
-    ...(inlaid
-      ? [
-          {
-            ...{ ...own, id: `${part}.inlays`, at: "bench" as const, datum: "underside" },
-            what: "Cut the inlays, fit them to their recesses, glue them, sand them flush with the arch",
-            ...{
-              square: "underside, sides",
-              thickness: null,
-              measure: "fit all round",
-              files: ["inlays", part],
-            },
-            needs: [{ from: insidesDone(model, part, `${part}.radius`), what: "the board, routed for them" }],
-          },
-        ]
-      : []),
-    ...(dots
-      ? [
-          {
-            ...{ ...own, id: `${part}.dots`, at: "drill press" as const, datum: "nut end" },
-            what: "Bore for the dots in face and edge, glue them in, sand them flush",
-            ...{ square: "underside, sides", thickness: null, measure: "first and last dot, from the nut" },
-            ...{ files: [`${part}-edge`, "dots-face", "dots-side"], needs: [arched] },
-          },
-        ]
-      : []),
+    ...inlaySteps(model),
+    ...dotSteps(model, arched),
+  ];
+}
+
+const inlaid = ({ inlays }: Spec) => inlays.length > 0;
+const dotted = ({ dots }: Spec) => dots.face.length + dots.side.length > 0;
+
+function inlaySteps(model: Model): WorkStep[] {
+  if (!inlaid(model.spec)) return [];
+  const needs = insidesDone(model, "fingerboard", "fingerboard.radius");
+  return [
+    {
+      ...{ id: "fingerboard.inlays", part: "fingerboard", setUp: null, at: "bench", datum: "underside" },
+      what: "Cut the inlays, fit them to their recesses, glue them, sand them flush with the arch",
+      ...{ square: "underside, sides", thickness: null, measure: "fit all round" },
+      files: ["inlays", "fingerboard"],
+      needs: [{ from: needs, what: "the board, routed for them" }],
+    },
+  ];
+}
+
+function dotSteps({ spec }: Model, arched: WorkStep["needs"][number]): WorkStep[] {
+  if (!dotted(spec)) return [];
+  return [
+    {
+      ...{ id: "fingerboard.dots", part: "fingerboard", setUp: null, at: "drill press", datum: "nut end" },
+      what: "Bore for the dots in face and edge, glue them in, sand them flush",
+      ...{ square: "underside, sides", thickness: null, measure: "first and last dot, from the nut" },
+      ...{ files: ["fingerboard-edge", "dots-face", "dots-side"], needs: [arched] },
+    },
   ];
 }
 
 /** The steps after which the board can be glued on. */
 export function boardReady({ spec }: Model): string[] {
   const after = [
-    ...(spec.inlays.length > 0 ? ["fingerboard.inlays"] : []),
-    ...(spec.dots.face.length + spec.dots.side.length > 0 ? ["fingerboard.dots"] : []),
+    ...(inlaid(spec) ? ["fingerboard.inlays"] : []),
+    ...(dotted(spec) ? ["fingerboard.dots"] : []),
   ];
   return after.length === 0 ? ["fingerboard.radius"] : after;
 }

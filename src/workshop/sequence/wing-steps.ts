@@ -24,14 +24,8 @@ function oneWing(model: Model, side: Side): WorkStep[] {
   const under = underVeneers(spec, part);
   return [
     {
-      ...{
-        ...own,
-        id: `${part}.plane`,
-        at: "planer",
-        datum: "back",
-        square: "nothing yet",
-        thickness: under,
-      },
+      ...{ ...own, id: `${part}.plane`, at: "planer", datum: "back", square: "nothing yet" },
+      thickness: under,
       what: `Plane the ${side} wing's blank to ${inMm(under)}, one edge straight`,
       ...{ measure: "thickness; straight edge", files: [] },
       needs: [{ from: "stock", what: `the ${side} wing's board` }],

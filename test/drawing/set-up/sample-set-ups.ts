@@ -8,7 +8,7 @@ import { memoryStore, type Store } from "../../../src/step/store.ts";
 import { type Model, modelOf } from "../../../src/workshop/model.ts";
 import { orderFiles } from "../../samples.ts";
 
-/** A sample order in one hand, with the pages of every set-up's sheet. */
+/** A sample order in one hand, with the pages, drawn when asked for, of every set-up's sheet. */
 export type SampleSetUps = {
   readonly name: string;
   readonly model: Model;
@@ -28,6 +28,18 @@ export const handedSamples = orderFiles.flatMap((file) => {
   return [{ name, file, turned: false }, ...(both ? [{ name, file, turned: true }] : [])];
 });
 
+/** A sheet whose pages are drawn when they are first looked at: most tests look at one kind of set-up. */
+function withPages(sheet: SetUpSheet, store: Store): SampleSetUps["sheets"][number] {
+  let drawn: readonly Sheet[] | undefined;
+  return {
+    ...sheet,
+    get pages() {
+      drawn ??= sheet.of(store).value;
+      return drawn;
+    },
+  };
+}
+
 const made = new Map<string, SampleSetUps>();
 
 /** The set-ups of a sample, drawn once however many tests look at them. */
@@ -44,7 +56,7 @@ export function sampleSetUps({ name, file, turned }: (typeof handedSamples)[numb
   const model = modelOf(spec.value, store);
   const found = findings(model);
   const { sheets, refused } = setUpSheets(model, found);
-  const drawn = sheets.map((sheet) => ({ ...sheet, pages: sheet.of(store).value }));
+  const drawn = sheets.map((sheet) => withPages(sheet, store));
   const all = { name: key, model, store, found, refused, sheets: drawn };
   made.set(key, all);
   return all;

@@ -15,6 +15,7 @@ import { jointGuideBox } from "../../../src/workshop/jigs/joint-guide.ts";
 import { printed } from "../../../src/workshop/jigs/print-rules.ts";
 import { hits } from "../../ray.ts";
 import { specOf } from "../../samples.ts";
+import { degreesBetween, facing } from "./jig-faces.ts";
 import { asSolid, inBoth, looked, type Made, madeOf, meshed } from "./look.ts";
 
 let kernel: Kernel;
@@ -44,31 +45,6 @@ function onCore(made: Made, jig: Solid, frame: Frame): Solid {
     solid: { kind: "place", solid: jig, frame },
     frame: coreAxes(made.model.instrument.core),
   };
-}
-
-/** A mesh's flat faces that look one way to within two degrees: their area and their mean normal. */
-function facing(mesh: TriangleMesh, way: Vec3): { area: number; normal: Vec3 } {
-  const corner = (t: number): Vec3 => {
-    const at = 3 * mesh.triangles[t]!;
-    return { x: mesh.positions[at]!, y: mesh.positions[at + 1]!, z: mesh.positions[at + 2]! };
-  };
-  let sum: Vec3 = { x: 0, y: 0, z: 0 };
-  let area = 0;
-  for (let t = 0; t < mesh.triangles.length; t += 3) {
-    const [a, b, c] = [corner(t), corner(t + 1), corner(t + 2)];
-    const twice = cross(between(a, b), between(a, c));
-    const size = Math.hypot(twice.x, twice.y, twice.z);
-    if (size < 1e-9 || dot(twice, way) / size < Math.cos((2 * Math.PI) / 180)) continue;
-    area += size / 2;
-    sum = { x: sum.x + twice.x, y: sum.y + twice.y, z: sum.z + twice.z };
-  }
-  const length = Math.hypot(sum.x, sum.y, sum.z);
-  return { area, normal: { x: sum.x / length, y: sum.y / length, z: sum.z / length } };
-}
-
-function degreesBetween(a: Vec3, b: Vec3): number {
-  const across = cross(a, b);
-  return (Math.atan2(Math.hypot(across.x, across.y, across.z), dot(a, b)) * 180) / Math.PI;
 }
 
 /** The way from the instrument's axes that a direction of the core frame has. */

@@ -1,6 +1,5 @@
 import type { Finding } from "../../../checks/check.ts";
-import { routerCautions } from "../../../workshop/cautions/router.ts";
-import { shaperCautions } from "../../../workshop/cautions/shaper.ts";
+import { machineCautions } from "../../../workshop/cautions/machine-cautions.ts";
 import { guideOffset } from "../../../workshop/guided/guide-offset.ts";
 import { sawWander } from "../../../workshop/guided/passes.ts";
 import { overLength, templateThickness } from "../../../workshop/guided/set-up.ts";
@@ -29,8 +28,7 @@ export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly
   const { cutter, guide, offset, speed } = setUp;
   const all = inMm(allowance + sawWander);
   return {
-    cautions:
-      setUp.machine.kind === "shaper" ? shaperCautions(template) : routerCautions(setUp.machine.moves),
+    cautions: machineCautions(setUp.machine, template),
     settings: settingsOf(fixture, at),
     passes: { columns: passColumns, rows: passesOf(fixture) },
     strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,

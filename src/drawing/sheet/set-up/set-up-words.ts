@@ -49,37 +49,8 @@ export function setUpSections(words: SetUpWords): Section[] {
       ],
       pairs(settings),
     ),
-    ...(passes === null
-      ? []
-      : [
-          {
-            ...table(
-              "PASSES",
-              passes.columns,
-              passes.rows.map((row) => row.map(inCapitals)),
-            ),
-            whole: true as const,
-          },
-        ]),
-    ...(strip === null
-      ? []
-      : [
-          {
-            ...table(
-              "TEST STRIP, BEFORE THE WORK",
-              [
-                { name: "READING 1", share: 1 },
-                { name: "READING 2", share: 1 },
-                { name: "READING 3", share: 1 },
-                { name: "BY, DATE", share: 1 },
-              ],
-              [["", "", "", ""]],
-              { least: byHand },
-            ),
-            whole: true as const,
-          },
-          { head: null, rows: [paragraph(inCapitals(strip))] },
-        ]),
+    ...passSections(passes),
+    ...stripSections(strip),
     {
       ...table(
         "WRITE DOWN WHAT WAS MEASURED",
@@ -95,6 +66,22 @@ export function setUpSections(words: SetUpWords): Section[] {
       whole: true,
     },
     ...listed("TO KNOW", remarks),
+  ];
+}
+
+function passSections(passes: SetUpWords["passes"]): Section[] {
+  if (passes === null) return [];
+  const rows = passes.rows.map((row) => row.map(inCapitals));
+  return [{ ...table("PASSES", passes.columns, rows), whole: true }];
+}
+
+function stripSections(strip: SetUpWords["strip"]): Section[] {
+  if (strip === null) return [];
+  const columns = ["READING 1", "READING 2", "READING 3", "BY, DATE"].map((name) => ({ name, share: 1 }));
+  const empty = columns.map(() => "");
+  return [
+    { ...table("TEST STRIP, BEFORE THE WORK", columns, [empty], { least: byHand }), whole: true },
+    { head: null, rows: [paragraph(inCapitals(strip))] },
   ];
 }
 
