@@ -59,6 +59,8 @@ describeWith(ezdxf, "the fingerboard's drawings, opened by ezdxf", () => {
     expect(new Set(sides.map(([dots]) => dots))).toEqual(new Set([true, false]));
     for (const [name, { errors, paths }] of Object.entries(read)) {
       expect(errors, name).toBe(0);
+      // Guided edges, and lines that are scribed or sawn, may be open.
+      if (/-(router|saw|inside)\.dxf$/.test(name)) continue;
       for (const { layer, closed } of paths)
         if (layer !== "NOTE") expect(closed, `${name} ${layer}`).toBe(true);
     }

@@ -2,6 +2,7 @@ import { circle } from "../../geometry/circle.ts";
 import { type Extents, extentsOf } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
+import { reversedPath } from "../../geometry/reversed-path.ts";
 import { step } from "../../step/step.ts";
 import type { Arrow } from "../../workshop/guided/fixture.ts";
 import type { PlateLayout } from "../../workshop/inside/plate-layout.ts";
@@ -43,7 +44,7 @@ const lineStep = letterHeight * 1.7;
  * An inside template: its plates below one another in the order in which they are used, each to cut out with its openings and their guided edges, the finished
  * recesses in them, what is scribed to lay it by, pins, clamps, arrows, the bit and its guide where they go in; and what to know.
  */
-export const insideFlat = step("inside.flat", 1, ({ recesses, missing, made }: InsideFlatInput): Flat => {
+export const insideFlat = step("inside.flat", 2, ({ recesses, missing, made }: InsideFlatInput): Flat => {
   if (made === null) {
     const { minX, maxY } = extentsOf(recesses)!;
     return {
@@ -79,11 +80,15 @@ function plateFlat({ layout, part, notes }: Made, own: readonly DrawnOpening[], 
   const tools = [...new Set([notes.cutter.diameter, notes.guide.diameter])];
   const shapes: Shape[] = [
     { layer: layers.outer, path: plate },
-    ...own.flatMap(({ recess, edge }) => [
-      { layer: layers.inner, path: edge },
-      { layer: layers.part, path: recess },
-      { layer: layers.guided, path: edge },
-    ]),
+    ...own.flatMap(({ recess, edge }) => {
+      // Closed outlines of drawings run counter-clockwise, an opening's edge as a tool goes round it clockwise.
+      const opening = reversedPath(edge);
+      return [
+        { layer: layers.inner, path: opening },
+        { layer: layers.part, path: recess },
+        { layer: layers.guided, path: opening },
+      ];
+    }),
     ...scribed(box, own).map((path) => ({ layer: layers.scribe, path })),
     ...clamps.flatMap(({ base, arm }) => [base, arm].map((path) => ({ layer: layers.scribe, path }))),
     ...handholds.map(({ path }) => ({ layer: layers.scribe, path })),

@@ -1,3 +1,4 @@
+import { boxesNear } from "../../geometry/boxes-near.ts";
 import { entered } from "../../geometry/extents/entered.ts";
 import { grown } from "../../geometry/extents/grown.ts";
 import { overlap } from "../../geometry/extents/overlap.ts";
@@ -25,7 +26,7 @@ export function chordsOf(paths: readonly Path[]): Chord[] {
  * the drawing; upright ones are moved along themselves first, since they stand at a place across. Words that find no such place stay where they are.
  */
 export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[], shows: Box): SheetText[] {
-  const near = lines.filter((line) => entered(shows, ...line));
+  const near = boxesNear(lines.filter((line) => entered(shows, ...line)).map(boxed));
   const placed: Box[] = [];
   return texts.map((text) => {
     const found = waysOf(text).find((way) => {
@@ -33,12 +34,20 @@ export function clearTexts(texts: readonly SheetText[], lines: readonly Chord[],
       return (
         within(box, shows) &&
         placed.every((other) => !overlap(box, other)) &&
-        near.every((line) => !entered(box, ...line))
+        near(box).every(({ line }) => !entered(box, ...line))
       );
     });
     placed.push(textBox(found ?? text));
     return found ?? text;
   });
+}
+
+function boxed(line: Chord): Box & { readonly line: Chord } {
+  const [x1, y1, x2, y2] = line;
+  return {
+    ...{ line, minX: Math.min(x1, x2), maxX: Math.max(x1, x2) },
+    ...{ minY: Math.min(y1, y2), maxY: Math.max(y1, y2) },
+  };
 }
 
 /** Below, above, right and left first, then between. */

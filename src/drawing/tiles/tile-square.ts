@@ -61,7 +61,8 @@ function inWindow(window: Box, places: readonly Point[]): Point[] {
 }
 
 type Corner = { readonly x: number; readonly y: number };
-type Cost = (left: number, low: number, near: readonly Point[]) => number;
+/** What a place costs; `enough` when it costs so much or more, since another is better then. */
+type Cost = (left: number, low: number, near: readonly Point[], enough: number) => number;
 
 const boxAt = ({ x, y }: Corner): Box => ({ minX: x, minY: y, maxX: x + side, maxY: y + side });
 
@@ -74,8 +75,9 @@ function bestPlace(window: Box, near: readonly Point[], cost: Cost): Corner & { 
   for (const dx of steps(room.x))
     for (const dy of steps(room.y)) {
       const [x, y] = [window.minX + 3 + dx, window.minY + 3 + dy];
-      const here = cost(x, y, near);
+      const here = cost(x, y, near, best.cost);
       if (here < best.cost) best = { cost: here, x, y };
+      if (here === 0) return best;
     }
   return best;
 }
@@ -84,12 +86,13 @@ function bestPlace(window: Box, near: readonly Point[], cost: Cost): Corner & { 
 const onLine = 100;
 
 /** What lies on the square's sides counts a hundredfold, what lies inside it once. */
-function costOfSides(left: number, low: number, near: readonly Point[]): number {
+function costOfSides(left: number, low: number, near: readonly Point[], enough: number): number {
   let cost = 0;
   for (const { x, y } of near) {
     const inward = Math.min(x - left, left + side - x, y - low, low + side - y);
     if (inward < -beside) continue;
     cost += inward <= beside ? onLine : 1;
+    if (cost >= enough) return enough;
   }
   return cost;
 }
@@ -97,11 +100,15 @@ function costOfSides(left: number, low: number, near: readonly Point[]): number 
 /** What lies on its corners' arms, which run so long inward from them. */
 function costOfCorners(arm: number): Cost {
   const isAlong = (at: number) => at >= -beside && at <= arm + beside;
-  return (left, low, near) =>
-    near.filter(({ x, y }) => {
+  return (left, low, near, enough) => {
+    let cost = 0;
+    for (const { x, y } of near) {
       const [inX, inY] = [Math.min(x - left, left + side - x), Math.min(y - low, low + side - y)];
-      return (Math.abs(inX) <= beside && isAlong(inY)) || (Math.abs(inY) <= beside && isAlong(inX));
-    }).length;
+      const onArm = (Math.abs(inX) <= beside && isAlong(inY)) || (Math.abs(inY) <= beside && isAlong(inX));
+      if (onArm && ++cost >= enough) return enough;
+    }
+    return cost;
+  };
 }
 
 function placesFor(x: number, y: number): SheetText[] {

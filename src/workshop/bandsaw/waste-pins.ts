@@ -58,12 +58,15 @@ export function wastePins(given: WastePinsInput): WastePins {
   };
 }
 
-/** Whether the larger pin has wood round it at a place: off every cut, outside what is kept. */
-function clearIn({ kept, cuts, kerf }: WastePinsInput): (at: Point) => boolean {
+/** Whether the larger pin has wood round it at a place: in the blank, off every cut, outside what is kept. */
+function clearIn({ blank, kept, cuts, kerf }: WastePinsInput): (at: Point) => boolean {
   const round = sizes.pins[1] / 2 + sizes.wall;
   const [own, inKept] = [segmentsOf(kept), windingsOf([kept])];
   const sawn = cuts.map(segmentsOf);
+  const inBlank = ({ x, y }: Point) =>
+    Math.min(x - blank.minX, blank.maxX - x, y - blank.minY, blank.maxY - y) >= round - 1e-9;
   return (at) =>
+    inBlank(at) &&
     inKept(at) === 0 &&
     distanceTo(own, at) >= round &&
     sawn.every((cut) => distanceTo(cut, at) >= round + kerf / 2);
