@@ -1,6 +1,6 @@
 import type { Extents } from "../../geometry/measure.ts";
 import type { Path } from "../../geometry/path.ts";
-import { distanceTo } from "../../geometry/path-measures/segment-places.ts";
+import { distancesTo } from "../../geometry/path-measures/distances-to.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentsOf } from "../../geometry/segment.ts";
 import { windingsOf } from "../../geometry/winding-at.ts";
@@ -61,15 +61,11 @@ export function wastePins(given: WastePinsInput): WastePins {
 /** Whether the larger pin has wood round it at a place: in the blank, off every cut, outside what is kept. */
 function clearIn({ blank, kept, cuts, kerf }: WastePinsInput): (at: Point) => boolean {
   const round = sizes.pins[1] / 2 + sizes.wall;
-  const [own, inKept] = [segmentsOf(kept), windingsOf([kept])];
-  const sawn = cuts.map(segmentsOf);
+  const [toKept, inKept] = [distancesTo(segmentsOf(kept)), windingsOf([kept])];
+  const toCuts = distancesTo(cuts.flatMap(segmentsOf));
   const inBlank = ({ x, y }: Point) =>
     Math.min(x - blank.minX, blank.maxX - x, y - blank.minY, blank.maxY - y) >= round - 1e-9;
-  return (at) =>
-    inBlank(at) &&
-    inKept(at) === 0 &&
-    distanceTo(own, at) >= round &&
-    sawn.every((cut) => distanceTo(cut, at) >= round + kerf / 2);
+  return (at) => inBlank(at) && inKept(at) === 0 && toKept(at) >= round && toCuts(at) >= round + kerf / 2;
 }
 
 /** The clear place that lies nearest to a corner of the blank. */

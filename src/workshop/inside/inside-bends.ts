@@ -2,6 +2,7 @@ import type { Path } from "../../geometry/path.ts";
 import { directionOn } from "../../geometry/path-measures/segment-places.ts";
 import type { Point } from "../../geometry/point.ts";
 import { segmentLength, segmentsOf } from "../../geometry/segment.ts";
+import { step } from "../../step/step.ts";
 import type { Bends } from "../guided/bends.ts";
 import { leastPlay, plungeIn } from "./plunge.ts";
 import { reliefFeet, reliefOffset } from "./relief-feet.ts";
@@ -13,7 +14,7 @@ const straight = 1e-3;
  * How tightly the wood round some recesses bends: the least radius of what is hollow for the cutter, 0 at a corner, or what its narrowness asks for; and how far a guided edge may lie inside
  * the wood where that bends toward the cutter: its least radius, or beside a relief what rounds it by as much as is allowed; null where there is none.
  */
-export function insideBends(recesses: readonly Path[]): Bends {
+export const insideBends = step("inside.bends", 1, (recesses: readonly Path[]): Bends => {
   const bends = recesses.map(bendsIn);
   const least = (all: readonly (number | null)[]) => {
     const found = all.filter((one) => one !== null);
@@ -23,7 +24,7 @@ export function insideBends(recesses: readonly Path[]): Bends {
     hollow: least(bends.map(({ hollow }) => hollow)),
     outward: least(bends.map(({ outward }) => outward)),
   };
-}
+});
 
 /** The bends of one counter-clockwise recess: what turns to the left is hollow. */
 function bendsIn(recess: Path): Bends {

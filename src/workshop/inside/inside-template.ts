@@ -40,7 +40,15 @@ export function insideTemplate(name: InsideName, spec: Spec, made: Instrument, s
       const named = spec.fixtures[file] ?? { machine: null, cutter: null, guide: null };
       const depth = Math.max(...all.map((one) => one.depth));
       const wanted: CutWanted = {
-        ...{ kind: "router", thickness: depth, allowance: 0, ...insideBends(all.map(({ path }) => path)) },
+        ...{
+          kind: "router",
+          thickness: depth,
+          allowance: 0,
+          ...store.answer(
+            insideBends,
+            all.map(({ path }) => path),
+          ).value,
+        },
         ...{ named, recess: { depth, template: thinnest(stock) } },
       };
       return store.answer(chosenSetUp, { wanted, shop: { machines, cutters, guides } }).value;
