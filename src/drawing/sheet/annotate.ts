@@ -1,5 +1,5 @@
 import { overlap } from "../../geometry/extents/overlap.ts";
-import { isOver, type Nearby, nearby, nearbyAll, standing, takenBy } from "./clear.ts";
+import { isOver, type Nearby, nearby, nearbyWith, type Stretch, standing, takenBy } from "./clear.ts";
 import { textBox } from "./lettering.ts";
 import { type Box, type Marks, together } from "./sheet.ts";
 
@@ -45,14 +45,17 @@ type InTurn =
   | { readonly kind: "blocked"; readonly blocked: Annotation };
 
 function inTurn(drawn: Nearby, annotations: readonly Annotation[]): InTurn {
-  const taken = [drawn];
+  const [stretches, boxes]: [Stretch[], Box[]] = [[], []];
+  const taken = nearbyWith(drawn, { stretches, boxes });
   const parts: Marks[] = [];
   for (const [i, annotation] of annotations.entries()) {
     const kept = annotations.slice(i + 1).flatMap(({ keep = [] }) => keep);
-    const way = bestWay(nearbyAll(taken), kept, annotation);
+    const way = bestWay(taken, kept, annotation);
     if (way === undefined) return { kind: "blocked", blocked: annotation };
     parts.push(way);
-    taken.push(nearby(takenBy(way)));
+    const own = takenBy(way);
+    stretches.push(...own.stretches);
+    boxes.push(...own.boxes);
   }
   return { kind: "ok", parts };
 }

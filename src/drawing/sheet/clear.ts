@@ -20,7 +20,7 @@ const apart = 2.5;
 const chord = 0.02;
 
 /** A straight piece of a line, and the box round it. */
-type Stretch = Box & { readonly weight: Weight; readonly a: Point; readonly b: Point };
+export type Stretch = Box & { readonly weight: Weight; readonly a: Point; readonly b: Point };
 
 /** What is drawn already, as straight stretches and boxes of text. */
 export type Taken = { readonly stretches: readonly Stretch[]; readonly boxes: readonly Box[] };
@@ -40,8 +40,8 @@ function stretch(weight: Weight, a: Point, b: Point): Stretch {
   };
 }
 
-/** What of something drawn lies in or at a box. */
-export type Nearby = (around: Box) => Taken;
+/** What of something drawn lies in or at a box, in lists of the asker's own. */
+export type Nearby = (around: Box) => { readonly stretches: Stretch[]; readonly boxes: Box[] };
 
 /** Makes what is drawn ready to be asked often what of it lies near something. */
 export function nearby({ stretches, boxes }: Taken): Nearby {
@@ -49,14 +49,13 @@ export function nearby({ stretches, boxes }: Taken): Nearby {
   return (around) => ({ stretches: lines(around), boxes: texts(around) });
 }
 
-/** All that lies near, of several things drawn. */
-export function nearbyAll(all: readonly Nearby[]): Nearby {
+/** What lies near of what is ready to be asked, and of a little more beside it. */
+export function nearbyWith(drawn: Nearby, more: Taken): Nearby {
   return (around) => {
-    const found = all.map((near) => near(around));
-    return {
-      stretches: found.flatMap(({ stretches }) => stretches),
-      boxes: found.flatMap(({ boxes }) => boxes),
-    };
+    const { stretches, boxes } = drawn(around);
+    for (const one of more.stretches) if (boxesTouch(one, around)) stretches.push(one);
+    for (const one of more.boxes) if (boxesTouch(one, around)) boxes.push(one);
+    return { stretches, boxes };
   };
 }
 
