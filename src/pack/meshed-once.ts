@@ -10,20 +10,26 @@ import type { SolidFile } from "../workshop/solids/solid-file.ts";
 /** How far the meshes of a pack may stray from their solids, mm: a third of what a careful hand holds. */
 const chord = 0.03;
 
-/** Meshes solid files, each once however often it is asked for; one that has no mesh is the program's fault. */
-export function meshedOnce(kernel: Kernel, store: Store): (file: SolidFile) => TriangleMesh {
+/** The meshes of a pack's solids by their recipes' keys: `solid` is asked for what hasn't been meshed. One that has no mesh is the program's fault. */
+export type Meshes = (key: string, solid: () => NamedSolid) => TriangleMesh;
+
+/** Meshes solids by one kernel, each once however often it is asked for. */
+export function meshesOf(kernel: Kernel): Meshes {
   const made = new Map<string, TriangleMesh>();
-  return ({ name, key, solid }) => {
-    const known = made.get(key);
-    if (known !== undefined) return known;
-    const own = meshedFor(kernel, { name, solid: solid(store) });
-    made.set(key, own);
-    return own;
+  return (key, solid) => {
+    const known = made.get(key) ?? meshedBy(kernel, solid());
+    made.set(key, known);
+    return known;
   };
 }
 
-/** The mesh of a pack's solid; one that has none is the program's fault. */
-export function meshedFor(kernel: Kernel, { name, solid }: NamedSolid): TriangleMesh {
+/** Meshes solid files, each once however often it is asked for. */
+export function meshedOnce(kernel: Kernel, store: Store): (file: SolidFile) => TriangleMesh {
+  const meshes = meshesOf(kernel);
+  return ({ name, key, solid }) => meshes(key, () => ({ name, solid: solid(store) }));
+}
+
+function meshedBy(kernel: Kernel, { name, solid }: NamedSolid): TriangleMesh {
   const outcome = mesh(kernel, solid, chord);
   if (outcome.kind === "ok") return outcome.mesh;
   const why = outcome.kind === "empty" ? "nothing is left of it" : `${outcome.problem} at ${outcome.at}`;

@@ -67,7 +67,7 @@ export async function packOf(spec: Spec, { store, solids, kept, only = "all" }: 
   const wanted = ({ part }: { part: string }) => whole || only.includes(part);
   const [flats, files] = [flatsOf(spec).filter(wanted), solidFiles(model).filter(wanted)];
   const pieces = whole ? assembledFiles(model) : [];
-  const asked = askedSolids(model, { pieces, files }, solids, store);
+  const asked = askedSolids(model, { pieces, files }, { solids, store, kept });
   const own = findings(model);
   const drawn = flats.map((file) => ({ file, answer: file.of(model, store) }));
   const parts: Parts = { model, store, drawn, files, pieces, asked, wanted, whole, kept };

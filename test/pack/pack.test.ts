@@ -49,7 +49,7 @@ function changed(a: Pack, b: Pack) {
 
 /** What these packs share is worked out and meshed once: that this changes nothing has a test of its own. */
 const shared = memoryStore();
-const meshed = solidsHere(kernel, "files");
+const meshed = solidsHere(kernel);
 const kept: KeptFiles = new Map();
 
 function pack(more = "", options: Options = {}, only: Means["only"] = "all"): Promise<Pack> {
@@ -110,7 +110,7 @@ describe("a pack", () => {
     const alone = [];
     for (const { design, count } of some) alone.push(hashes(await packed(specOf(design, count))));
     // What is kept of the first round stands for the second.
-    const means = { store: memoryStore(), solids: solidsHere(kernel, "files"), kept: new Map() };
+    const means = { store: memoryStore(), solids: solidsHere(kernel), kept: new Map() };
     for (const list of [[...some].reverse(), some]) {
       const made = [];
       for (const { design, count } of list) made.push(hashes(await packOf(specOf(design, count), means)));

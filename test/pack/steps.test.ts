@@ -38,7 +38,7 @@ function after(first: Store, known: ReadonlySet<string>, onRun: (name: string) =
 
 /** Which steps run again after each of ten edits of a five-string sedge; no other test says what a change costs. */
 it("runs again, after each edit, just what rests on it", async () => {
-  const [solids, kept] = [solidsHere(kernelOnce(), "files"), new Map()];
+  const [solids, kept] = [solidsHere(kernelOnce()), new Map()];
   const known = new Set<string>();
   let all = 0;
   const first = memoryStore(() => all++);

@@ -7,7 +7,7 @@ import { compareReports } from "../../src/report/compare.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { frettedSpec, specOf } from "../samples.ts";
 
-const means = { store: memoryStore(), solids: solidsHere(kernelOnce(), "files"), kept: new Map() };
+const means = { store: memoryStore(), solids: solidsHere(kernelOnce()), kept: new Map() };
 
 /** Every file with a fingerprint, by that and by its bytes. */
 function prints({ files }: Pack) {

@@ -5,6 +5,7 @@ import { windingsOf } from "../../geometry/winding-at.ts";
 import { plain } from "../../workshop/guided/fault.ts";
 import type { Fixture } from "../../workshop/guided/fixture.ts";
 import { type FixtureRule, type Judged, type Usual, untried } from "./fixture-check.ts";
+import { shareOn } from "./share-on.ts";
 
 /** How many places of the edge are tried, in how many rings and rays a base is looked at, and how far from the cutter a template may reach over a table of no known size, mm (G: default, confirm). */
 const looks = { along: 24, rings: 10, rays: 24, reach: 600 } as const;
@@ -72,6 +73,7 @@ function rests({ edge, setUp: { machine, guide } }: Ready, usual: Usual): Judged
         { x: at.x + (right.x * guide.diameter) / 2, y: at.y + (right.y * guide.diameter) / 2 },
         radius,
         (place) => onTemplate(place) !== 0,
+        looks,
       ),
     ),
   );
@@ -94,17 +96,4 @@ function placesAlong(edge: Ready["edge"]["edge"]): { readonly at: Point; readonl
       ? [{ at: place.point, right: { x: place.direction.y, y: 0 - place.direction.x } }]
       : [],
   );
-}
-
-/** The share of a disc that lies on something, by rings of equal area. */
-function shareOn({ x, y }: Point, radius: number, isOn: (at: Point) => boolean): number {
-  const { rings, rays } = looks;
-  let on = 0;
-  for (let ring = 0; ring < rings; ring++)
-    for (let ray = 0; ray < rays; ray++) {
-      const far = radius * Math.sqrt((ring + 0.5) / rings);
-      const turn = (2 * Math.PI * (ray + (ring % 2) / 2)) / rays;
-      if (isOn({ x: x + far * Math.cos(turn), y: y + far * Math.sin(turn) })) on++;
-    }
-  return on / (rings * rays);
 }

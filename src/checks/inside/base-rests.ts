@@ -4,6 +4,7 @@ import type { Point } from "../../geometry/point.ts";
 import { windingsOf } from "../../geometry/winding-at.ts";
 import type { Inside } from "../../workshop/inside/inside.ts";
 import { untried } from "../guided/fixture-check.ts";
+import { shareOn } from "../guided/share-on.ts";
 import type { InsideRule } from "./inside-check.ts";
 
 /** How many places of an opening's edge are tried, and how many rings and rays a base is looked at in. */
@@ -56,18 +57,6 @@ function leastShares({ openings, plates, layout, setUp }: Inside, radius: number
       const { point, direction } = place;
       return { x: point.x + direction.y * guide, y: point.y - direction.x * guide };
     });
-    return Math.min(...[edge.plunge.at, ...round].map((middle) => shareOn(middle, radius, rests)));
+    return Math.min(...[edge.plunge.at, ...round].map((middle) => shareOn(middle, radius, rests, looks)));
   });
-}
-
-/** The share of a disc on something, by rings of equal area. */
-function shareOn({ x, y }: Point, radius: number, rests: (at: Point) => boolean): number {
-  let on = 0;
-  for (let ring = 0; ring < looks.rings; ring++)
-    for (let ray = 0; ray < looks.rays; ray++) {
-      const far = radius * Math.sqrt((ring + 0.5) / looks.rings);
-      const turn = (2 * Math.PI * (ray + (ring % 2) / 2)) / looks.rays;
-      if (rests({ x: x + far * Math.cos(turn), y: y + far * Math.sin(turn) })) on++;
-    }
-  return on / (looks.rings * looks.rays);
 }

@@ -3,7 +3,7 @@ import { depthsIn } from "../../geometry/path-measures/depth-in.ts";
 import { apartBy } from "../../geometry/path-measures/paths-apart.ts";
 import type { Point } from "../../geometry/point.ts";
 import { between, dot, type Vec3 } from "../../geometry/solid/vec3.ts";
-import { far } from "../near-by.ts";
+import { boxRound, far } from "../near-by.ts";
 import type { Rod, Upright } from "./ground.ts";
 
 /** Something upright that is looked at from many sides: the box round its outline, and how deep places lie in that. */
@@ -37,10 +37,7 @@ export function uprightsApart(a: Looked, b: Looked): number {
 export function uprightToRod(upright: Looked, rod: Rod): number {
   const radius = rod.diameter / 2;
   const { from, to } = rod;
-  const plan = extentsApart(upright.box, {
-    ...{ minX: Math.min(from.x, to.x), maxX: Math.max(from.x, to.x) },
-    ...{ minY: Math.min(from.y, to.y), maxY: Math.max(from.y, to.y) },
-  });
+  const plan = extentsApart(upright.box, boxRound(from, to));
   const height = Math.max(upright.low - Math.max(from.z, to.z), Math.min(from.z, to.z) - upright.high);
   if (Math.max(plan, height) - radius >= far) return both(plan, height) - radius;
   return (

@@ -1,9 +1,8 @@
 import { type Extents, extentsApart, extentsOf } from "../../geometry/measure.ts";
 import type { Store } from "../../step/store.ts";
 import type { Drilled } from "../drilled.ts";
-import { nearBy } from "../near-by.ts";
+import { boxRound, nearBy } from "../near-by.ts";
 import { betweenBores, boreWalls, type NamedBore, rodsOf } from "./bore-walls.ts";
-
 import type { Ground, Rod, Upright } from "./ground.ts";
 import { type RecessWall, recessWalls, type SunkRecess, toMend } from "./walls.ts";
 
@@ -25,7 +24,7 @@ export type Sunk = {
 export function partWalls({ ground, recesses, bores, wall }: Sunk, store: Store): RecessWall[] {
   const boxes = new Map(recesses.map((recess) => [recess, boxOf(recess.uprights)]));
   const uprights = ground.uprights.map((upright) => ({ upright, box: extentsOf([upright.path])! }));
-  const rods = ground.rods.map((rod) => ({ rod, box: boxRound([rod]) }));
+  const rods = ground.rods.map((rod) => ({ rod, box: boxOfRods([rod]) }));
   const groundBy = (box: Extents): Ground => ({
     ...ground,
     uprights: nearBy(uprights, wall, (one) => extentsApart(box, one.box)).map(({ upright }) => upright),
@@ -34,7 +33,7 @@ export function partWalls({ ground, recesses, bores, wall }: Sunk, store: Store)
   const recessesBy = (box: Extents, all: readonly SunkRecess[]) =>
     nearBy(all, wall, (one) => extentsApart(box, boxes.get(one)!));
   const boredBy = (given: NamedBore): readonly RecessWall[] => {
-    const box = boxRound(rodsOf(given.bore));
+    const box = boxOfRods(rodsOf(given.bore));
     const apart = recesses.filter(({ id }) => !given.joins.includes(id));
     const near = { ground: groundBy(box), recesses: recessesBy(box, apart) };
     return store.answer(boreWalls, { ...given, ...near, wall }).value;
@@ -69,15 +68,10 @@ function boxOf(uprights: readonly Upright[]): Extents {
 }
 
 /** The box round some straight holes in plan. */
-function boxRound(rods: readonly Rod[]): Extents {
-  const [xs, ys, radii] = [
-    rods.flatMap(({ from, to }) => [from.x, to.x]),
-    rods.flatMap(({ from, to }) => [from.y, to.y]),
-    rods.map(({ diameter }) => diameter / 2),
-  ];
-  const out = Math.max(...radii);
+function boxOfRods(rods: readonly Rod[]): Extents {
+  const boxes = rods.map(({ from, to, diameter }) => boxRound(from, to, diameter / 2));
   return {
-    ...{ minX: Math.min(...xs) - out, maxX: Math.max(...xs) + out },
-    ...{ minY: Math.min(...ys) - out, maxY: Math.max(...ys) + out },
+    ...{ minX: Math.min(...boxes.map(({ minX }) => minX)), maxX: Math.max(...boxes.map(({ maxX }) => maxX)) },
+    ...{ minY: Math.min(...boxes.map(({ minY }) => minY)), maxY: Math.max(...boxes.map(({ maxY }) => maxY)) },
   };
 }

@@ -8,7 +8,7 @@ import {
   type StandingBy,
   stoodBy,
 } from "../../workshop/assembly/assembled.ts";
-import { meshedFor, rightHanded } from "../meshed-once.ts";
+import { meshesOf, rightHanded } from "../meshed-once.ts";
 import type { PackFile } from "../pack-file.ts";
 import { assemblyPackFiles, type SolidNamed, solidPackFiles } from "../solid-pack-files.ts";
 
@@ -46,46 +46,26 @@ export type Solids = <K extends keyof SolidTasks>(
   asks: SolidTasks[K]["asks"],
 ) => Promise<SolidTasks[K]["gives"]>;
 
-/**
- * How each kind of task is done by one kernel, which keeps what it has meshed; with `keep` also the files that it has made of it, for whoever makes packs of
- * one order again and again.
- */
-export function solidTasks(
-  kernel: Kernel,
-  keep?: "files",
-): {
+/** How each kind of task is done by one kernel, which keeps what it has meshed. */
+export function solidTasks(kernel: Kernel): {
   readonly [K in keyof SolidTasks]: (asks: SolidTasks[K]["asks"]) => SolidTasks[K]["gives"];
 } {
-  const written = new Map<string, readonly PackFile[]>();
-  const once = (from: unknown, make: () => readonly PackFile[]): readonly PackFile[] => {
-    if (keep === undefined) return make();
-    const key = JSON.stringify(from);
-    const known = written.get(key) ?? make();
-    written.set(key, known);
-    return known;
-  };
-  const made = new Map<string, TriangleMesh>();
-  const meshOf = ({ name, key }: { readonly name: string; readonly key: string }): TriangleMesh => {
-    const known = made.get(key);
-    if (known === undefined) throw new Error(`${name} was never meshed`);
-    return known;
-  };
-  const meshed = (key: string, named: NamedSolid): TriangleMesh => {
-    const known = made.get(key) ?? meshedFor(kernel, named);
-    made.set(key, known);
-    return known;
-  };
+  const meshes = meshesOf(kernel);
+  const meshOf = ({ name, key }: { readonly name: string; readonly key: string }): TriangleMesh =>
+    meshes(key, () => {
+      throw new Error(`${name} was never meshed`);
+    });
   return {
-    mesh: ({ key, ...named }) => meshed(key, named),
+    mesh: ({ key, ...named }) => meshes(key, () => named),
     measure: ({ parts, by, hand }) => {
       const own = parts.map((part) => ({ name: part.name, mesh: rightHanded(meshOf(part), hand) }));
       return measured(stoodBy(own, by, kernel), kernel);
     },
     files: ({ file, solid }) =>
-      once(file, () =>
-        solidPackFiles(file, solid === null ? meshOf(file) : meshed(file.key, { name: file.name, solid })),
+      solidPackFiles(
+        file,
+        solid === null ? meshOf(file) : meshes(file.key, () => ({ name: file.name, solid })),
       ),
-    assembly: (files) =>
-      once(files, () => assemblyPackFiles(files.map((file) => ({ file, mesh: meshOf(file) })))),
+    assembly: (files) => assemblyPackFiles(files.map((file) => ({ file, mesh: meshOf(file) }))),
   };
 }

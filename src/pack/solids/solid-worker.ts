@@ -4,7 +4,7 @@ import { loadKernel } from "../../geometry/kernel.ts";
 import { solidTasks } from "./solid-tasks.ts";
 import type { Answered, Asked } from "./solids-aside.ts";
 
-const tasks = loadKernel().then((kernel) => solidTasks(kernel));
+const tasks = loadKernel().then(solidTasks);
 
 parentPort!.on("message", async ({ id, kind, asks }: Asked) => {
   try {

@@ -7,7 +7,7 @@ import { inMm, type SetUpStep } from "../../../workshop/sequence/work-step.ts";
 import type { MadeFixture } from "./guided-picture-of.ts";
 import type { SetUpWords } from "./set-up-words.ts";
 import { toldOf } from "./told-of.ts";
-import { signedMm, toolRows } from "./tool-rows.ts";
+import { signedMm, stripWords, toolRows, toolsMeasured } from "./tool-rows.ts";
 
 /** How true a template's cut edge and a shaped edge come out, mm (G: default, confirm). */
 const shaped = 0.2;
@@ -25,17 +25,14 @@ const passColumns = [
 /** What is written on the sheet of a fixture's set-up; `found` is what the checks found of its file. */
 export function guidedWords(fixture: MadeFixture, at: SetUpStep, found: readonly Finding[]): SetUpWords {
   const { setUp, allowance, thickness, template } = fixture;
-  const { cutter, guide, offset, speed } = setUp;
   const all = inMm(allowance + sawWander);
   return {
     cautions: machineCautions(setUp.machine, template),
     settings: settingsOf(fixture, at),
     passes: { columns: passColumns, rows: passesOf(fixture) },
-    strip: `In scrap of the same wood and thickness, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
+    strip: stripWords(setUp, "wood and thickness"),
     measured: [
-      [`Cutter ${cutter.id} across, today`, inMm(cutter.diameter)],
-      [`Guide ${guide.id} across, today`, inMm(guide.diameter)],
-      ["Speed read at the machine", `${speed.rpm} rpm`],
+      ...toolsMeasured(setUp),
       ["Thickness of the work there", inMm(thickness)],
       ["Wood outside the line", `${all} at most`],
       ["Finished edge to its outline", `within ${inMm(shaped)} (G)`],

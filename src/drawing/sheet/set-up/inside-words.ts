@@ -4,7 +4,7 @@ import { inMm, type SetUpStep } from "../../../workshop/sequence/work-step.ts";
 import type { MadeInside } from "./inside-picture-of.ts";
 import type { SetUpWords } from "./set-up-words.ts";
 import { toldOf } from "./told-of.ts";
-import { signedMm, toolRows } from "./tool-rows.ts";
+import { signedMm, stripWords, toolRows, toolsMeasured } from "./tool-rows.ts";
 
 /** The columns of a table of depths, one row an opening. */
 const depthColumns = [
@@ -18,9 +18,8 @@ const depthColumns = [
 /** What is written on the sheet of an inside template's set-up; `found` is what the checks found of its file. */
 export function insideWords(inside: MadeInside, at: SetUpStep, found: readonly Finding[]): SetUpWords {
   const { setUp, openings, plates } = inside;
-  const { machine, cutter, guide, offset, speed } = setUp;
   return {
-    cautions: routerCautions(machine.moves, "opening"),
+    cautions: routerCautions(setUp.machine.moves, "opening"),
     settings: [...toolRows(setUp), ...workRows(inside, at)],
     passes: {
       columns: depthColumns,
@@ -28,11 +27,9 @@ export function insideWords(inside: MadeInside, at: SetUpStep, found: readonly F
         ...[id, String(plates[i]! + 1), depth.toFixed(2), passes.map((set) => set.toFixed(2)).join(", "), ""],
       ]),
     },
-    strip: `In scrap of the same wood, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`,
+    strip: stripWords(setUp, "wood"),
     measured: [
-      [`Cutter ${cutter.id} across, today`, inMm(cutter.diameter)],
-      [`Guide ${guide.id} across, today`, inMm(guide.diameter)],
-      ["Speed read at the machine", `${speed.rpm} rpm`],
+      ...toolsMeasured(setUp),
       ...openings.map(({ id, depth }): [string, string] => [`Depth of ${id}`, depth.toFixed(2)]),
       ["Set up by, looked over by", ""],
     ],

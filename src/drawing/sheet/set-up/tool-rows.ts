@@ -28,3 +28,17 @@ export function toolRows({ machine, cutter, guide, first, offset, speed }: SetUp
 export function signedMm(value: number): string {
   return `${value > 0 ? "+" : ""}${value.toFixed(2)}`;
 }
+
+/** What is measured of a machine's tools before a set-up is used, and what it should be. */
+export function toolsMeasured({ cutter, guide, speed }: SetUp): [string, string][] {
+  return [
+    [`Cutter ${cutter.id} across, today`, inMm(cutter.diameter)],
+    [`Guide ${guide.id} across, today`, inMm(guide.diameter)],
+    ["Speed read at the machine", `${speed.rpm} rpm`],
+  ];
+}
+
+/** What a test strip must read, in scrap that is like the work in so much. */
+export function stripWords({ offset }: SetUp, like: string): string {
+  return `In scrap of the same ${like}, along a straight guided edge: from guided edge to cut edge it must read ${inMm(Math.abs(offset))} within 0.05 (G: default, confirm). The virtual cut tries the drawing, not the wood`;
+}
