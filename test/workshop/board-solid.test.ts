@@ -1,42 +1,25 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
-import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../src/geometry/solid/triangle-mesh.ts";
 import { boardSolid } from "../../src/instrument/fingerboard/board-solid.ts";
-import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import { solidFiles } from "../../src/workshop/solids/solids.ts";
+import { meshed } from "../meshed.ts";
 import { ownBoard } from "../own-board.ts";
 import { hits } from "../ray.ts";
 import { someCounts, specOf } from "../samples.ts";
+import { bareBoard, fine, numbers } from "./bare-board.ts";
 
 let kernel: Kernel;
 beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-function meshOf(solid: Solid, chord: number): TriangleMesh {
-  const made = mesh(kernel, solid, chord);
-  if (made.kind !== "ok") throw new Error(JSON.stringify(made));
-  return made.mesh;
-}
-
-/** Finer than a pack's, so that what is measured is the recipe. */
-const fine = 0.001;
-
-function numbers(model: Model): Record<string, number> {
-  return Object.fromEntries(dimensionsOf(model.spec).map(({ id, of }) => [id, of(model)]));
-}
-
-/** The board before anything is cut out of it. */
-function bare({ instrument }: Model, changed: Partial<Model["instrument"]["surface"]> = {}): TriangleMesh {
-  const { board, outline } = instrument.boardSolidInput;
-  return meshOf(boardSolid.work({ board: { ...board, ...changed }, outline, cutters: [] }), fine);
-}
+const meshOf = (solid: Solid, chord: number): TriangleMesh => meshed(kernel, solid, chord);
 
 /** How far, at most, the gaps that are reported stray from those found by rays down from each string's underside. */
 function astray(model: Model, surface: TriangleMesh): number {
@@ -95,7 +78,7 @@ describe.each(someCounts)("the finished board of $design with $count strings", (
   const model = modelOf(specOf(design, count), memoryStore());
 
   it("lies under every string as far as reported, and has the volume of its surface", () => {
-    const made = bare(model);
+    const made = bareBoard(kernel, model);
     expect(meshProblem(made)).toBeUndefined();
     // The bar is 0.01; a mesh as fine as this is held to less, so that a small error shows.
     expect(astray(model, made)).toBeLessThan(0.003);
@@ -125,11 +108,11 @@ describe("a board with a fault planted in it", () => {
   const model = modelOf(specOf("sedge", 4), memoryStore());
   it("is found by the rays: a radius 0.05 off, an edge 0.01 off, a scoop 0.02 off", () => {
     const { surface } = model.instrument;
-    expect(astray(model, bare(model, { radius: surface.radius + 0.05 }))).toBeGreaterThan(0.003);
-    expect(astray(model, bare(model, { radius: surface.radius - 0.05 }))).toBeGreaterThan(0.003);
-    expect(astray(model, bare(model, { edge: surface.edge + 0.01 }))).toBeGreaterThan(0.009);
+    expect(astray(model, bareBoard(kernel, model, { radius: surface.radius + 0.05 }))).toBeGreaterThan(0.003);
+    expect(astray(model, bareBoard(kernel, model, { radius: surface.radius - 0.05 }))).toBeGreaterThan(0.003);
+    expect(astray(model, bareBoard(kernel, model, { edge: surface.edge + 0.01 }))).toBeGreaterThan(0.009);
     const scoop = { high: surface.scoop.high, low: surface.scoop.low + 0.02 };
-    expect(astray(model, bare(model, { scoop }))).toBeGreaterThan(0.01);
+    expect(astray(model, bareBoard(kernel, model, { scoop }))).toBeGreaterThan(0.01);
   });
 
   it("is found by the volume: a corner left square, a radius 0.05 off", () => {

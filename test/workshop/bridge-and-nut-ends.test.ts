@@ -1,6 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
-import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
@@ -9,6 +8,7 @@ import { contradictions } from "../../src/instrument/contradictions.ts";
 import { instrument } from "../../src/instrument/instrument.ts";
 import { quantityText } from "../../src/order/quantity.ts";
 import { memoryStore } from "../../src/step/store.ts";
+import { meshed } from "../meshed.ts";
 import { everyCount, specOf } from "../samples.ts";
 import { bridgeVolume, offNotches } from "./bridge-and-nut-measures.ts";
 
@@ -18,11 +18,7 @@ beforeAll(async () => {
 });
 
 /** Fine enough to see a hundredth of a millimetre at the bottom of a notch. */
-function meshOf(solid: Solid, chord = 0.002): TriangleMesh {
-  const made = mesh(kernel, solid, chord);
-  if (made.kind !== "ok") throw new Error(JSON.stringify(made));
-  return made.mesh;
-}
+const meshOf = (solid: Solid, chord = 0.002): TriangleMesh => meshed(kernel, solid, chord);
 
 /** A fixed sample of the ends of ranges that bridge and nut follow from: by day thirty, at night all. */
 function sampledEnds() {

@@ -2,7 +2,6 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import { clash } from "../../src/geometry/solid/clash.ts";
 import { upright } from "../../src/geometry/solid/frame.ts";
-import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
@@ -15,6 +14,7 @@ import { dimensionOf, type Spec } from "../../src/order/spec.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { modelOf } from "../../src/workshop/model.ts";
 import { solidFiles } from "../../src/workshop/solids/solids.ts";
+import { meshed } from "../meshed.ts";
 import { everyCount, specOf } from "../samples.ts";
 import { bridgeVolume, offNotches, radians } from "./bridge-and-nut-measures.ts";
 import { heightsAt } from "./slice.ts";
@@ -25,11 +25,7 @@ beforeAll(async () => {
 });
 
 /** Fine enough to see a hundredth of a millimetre at the bottom of a notch. */
-function meshOf(solid: Solid, chord = 0.002): TriangleMesh {
-  const made = mesh(kernel, solid, chord);
-  if (made.kind !== "ok") throw new Error(JSON.stringify(made));
-  return made.mesh;
-}
+const meshOf = (solid: Solid, chord = 0.002): TriangleMesh => meshed(kernel, solid, chord);
 
 /** Each string where it passes the nut, the way that it goes from there to its post, and its diameter. */
 function overNut(spec: Spec, made: Instrument) {

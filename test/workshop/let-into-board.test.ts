@@ -1,43 +1,25 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { flatsOf } from "../../src/drawing/flat/flats.ts";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
-import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../src/geometry/solid/triangle-mesh.ts";
-import { boardSolid } from "../../src/instrument/fingerboard/board-solid.ts";
 import type { Spec } from "../../src/order/spec.ts";
-import { dimensionsOf } from "../../src/report/dimensions.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
+import { meshed } from "../meshed.ts";
 import { ownBoard } from "../own-board.ts";
 import { hits } from "../ray.ts";
 import { frettedSpec, specOf } from "../samples.ts";
+import { bareBoard, fine, numbers } from "./bare-board.ts";
 
 let kernel: Kernel;
 beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-function meshOf(solid: Solid, chord: number): TriangleMesh {
-  const made = mesh(kernel, solid, chord);
-  if (made.kind !== "ok") throw new Error(JSON.stringify(made));
-  return made.mesh;
-}
-
-/** Finer than a pack's, so that what is measured is the recipe. */
-const fine = 0.001;
-
-function numbers(model: Model): Record<string, number> {
-  return Object.fromEntries(dimensionsOf(model.spec).map(({ id, of }) => [id, of(model)]));
-}
-
-/** The board before anything is cut out of it. */
-function bare({ instrument }: Model, changed: Partial<Model["instrument"]["surface"]> = {}): TriangleMesh {
-  const { board, outline } = instrument.boardSolidInput;
-  return meshOf(boardSolid.work({ board: { ...board, ...changed }, outline, cutters: [] }), fine);
-}
+const meshOf = (solid: Solid, chord: number): TriangleMesh => meshed(kernel, solid, chord);
 
 describe("what is let into a board", () => {
   /** How deep, square to the section's circle, a slot's floor lies at y across it. */
@@ -112,7 +94,7 @@ describe("what is let into a board", () => {
     }
     taken += 10 * all["side-dot.depth"]! * Math.PI * (all["side-dot.size"]! / 2) ** 2;
     const volume = (made: TriangleMesh) => meshMeasures(made).volume;
-    const found = volume(bare(model)) - volume(meshOf(model.instrument.boardSolid, fine));
+    const found = volume(bareBoard(kernel, model)) - volume(meshOf(model.instrument.boardSolid, fine));
     expect(taken).toBeGreaterThan(1000);
     expect(Math.abs(found / taken - 1)).toBeLessThan(0.001);
   });

@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Kernel, loadKernel } from "../../src/geometry/kernel.ts";
 import { extentsOf } from "../../src/geometry/measure.ts";
-import { mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshMeasures } from "../../src/geometry/solid/mesh-measures.ts";
 import { meshProblem } from "../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../src/geometry/solid/solid.ts";
@@ -16,6 +15,7 @@ import type { Options } from "../../src/order/resolve.ts";
 import { memoryStore } from "../../src/step/store.ts";
 import { type Model, modelOf } from "../../src/workshop/model.ts";
 import { solidFiles } from "../../src/workshop/solids/solids.ts";
+import { meshed } from "../meshed.ts";
 import { someCounts, specOf } from "../samples.ts";
 import { heightsAt } from "./slice.ts";
 
@@ -24,11 +24,7 @@ beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-function meshOf(solid: Solid, chord = 0.02): TriangleMesh {
-  const made = mesh(kernel, solid, chord);
-  if (made.kind !== "ok") throw new Error(JSON.stringify(made));
-  return made.mesh;
-}
+const meshOf = (solid: Solid, chord = 0.02): TriangleMesh => meshed(kernel, solid, chord);
 
 function neckOf(design: string, count: number, more = "", options: Options = {}) {
   const store = memoryStore();

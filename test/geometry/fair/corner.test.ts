@@ -1,21 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { type FairCurve, fairCurve } from "../../../src/geometry/fair/fair-curve.ts";
-import { type FairPath, fairPath } from "../../../src/geometry/fair/fair-path.ts";
+import { fairPath } from "../../../src/geometry/fair/fair-path.ts";
 import type { Station } from "../../../src/geometry/fair/station.ts";
 import { greatestKink } from "./distance.ts";
-
-function curveOf(stations: readonly Station[], closed: boolean): FairCurve {
-  const outcome = fairCurve(stations, { closed });
-  if (outcome.kind !== "ok") throw new Error(`${outcome.problem} at ${outcome.at}`);
-  return outcome.curve;
-}
-
-type Made = Extract<FairPath, { kind: "ok" }>;
-
-function made(outcome: FairPath): Made {
-  expect(outcome.kind).toBe("ok");
-  return outcome as Made;
-}
+import { curveOf, made } from "./made.ts";
 
 describe("a corner", () => {
   const square: Station[] = [

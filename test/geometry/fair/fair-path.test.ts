@@ -1,30 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type FairCurve, fairCurve } from "../../../src/geometry/fair/fair-curve.ts";
-import { type FairPath, fairPath } from "../../../src/geometry/fair/fair-path.ts";
+import { fairPath } from "../../../src/geometry/fair/fair-path.ts";
 import { spanAt } from "../../../src/geometry/fair/span-at.ts";
-import type { Station } from "../../../src/geometry/fair/station.ts";
 import { segmentLength, segmentsOf } from "../../../src/geometry/segment.ts";
 import { runs } from "../random/runs.ts";
 import { distanceTo, greatestKink } from "./distance.ts";
 import { greedyArcs } from "./greedy-rival.ts";
+import { curveOf, type Made, made } from "./made.ts";
 import { drafts, wildDrafts } from "./random-stations.ts";
 import { shapes } from "./shapes.ts";
 
 const TOLERANCE = 0.01;
-
-function curveOf(stations: readonly Station[], closed: boolean): FairCurve {
-  const outcome = fairCurve(stations, { closed });
-  if (outcome.kind !== "ok") throw new Error(`${outcome.problem} at ${outcome.at}`);
-  return outcome.curve;
-}
-
-type Made = Extract<FairPath, { kind: "ok" }>;
-
-function made(outcome: FairPath): Made {
-  expect(outcome.kind).toBe("ok");
-  return outcome as Made;
-}
 
 /** The farthest that dense places of the curve are from the path, where no rounding took the curve away. */
 function straying(curve: FairCurve, path: Made["path"], looks: number): number {

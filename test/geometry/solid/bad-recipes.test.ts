@@ -4,6 +4,7 @@ import { upright } from "../../../src/geometry/solid/frame.ts";
 import { mesh } from "../../../src/geometry/solid/mesh.ts";
 import type { Solid } from "../../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../../src/geometry/solid/triangle-mesh.ts";
+import { meshed } from "../../meshed.ts";
 import { circle, moved, polygon, raised, rectangle, sectionAt } from "./recipes.ts";
 
 let kernel: Kernel;
@@ -11,11 +12,7 @@ beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-function meshOf(solid: Solid, chord?: number): TriangleMesh {
-  const outcome = mesh(kernel, solid, chord);
-  if (outcome.kind !== "ok") throw new Error(JSON.stringify(outcome));
-  return outcome.mesh;
-}
+const meshOf = (solid: Solid, chord?: number): TriangleMesh => meshed(kernel, solid, chord);
 
 describe("bad input has a name, and its place in the recipe", () => {
   const box = raised(rectangle(10, 10), 5);

@@ -9,6 +9,7 @@ import { recess } from "../../../src/geometry/solid/recess.ts";
 import type { Solid } from "../../../src/geometry/solid/solid.ts";
 import { solidMeasures } from "../../../src/geometry/solid/solid-measures.ts";
 import type { TriangleMesh } from "../../../src/geometry/solid/triangle-mesh.ts";
+import { meshed } from "../../meshed.ts";
 import { circle, known, moved, raised, rectangle, rounded } from "./recipes.ts";
 
 let kernel: Kernel;
@@ -16,11 +17,7 @@ beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-function meshOf(solid: Solid, chord?: number): TriangleMesh {
-  const outcome = mesh(kernel, solid, chord);
-  if (outcome.kind !== "ok") throw new Error(JSON.stringify(outcome));
-  return outcome.mesh;
-}
+const meshOf = (solid: Solid, chord?: number): TriangleMesh => meshed(kernel, solid, chord);
 
 function bytesOf({ positions, triangles }: TriangleMesh): string {
   const parts = [positions, triangles].map(({ buffer }) => Buffer.from(buffer).toString("base64"));

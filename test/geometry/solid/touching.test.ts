@@ -6,6 +6,7 @@ import { meshMeasures } from "../../../src/geometry/solid/mesh-measures.ts";
 import { meshProblem } from "../../../src/geometry/solid/mesh-problem.ts";
 import type { Solid } from "../../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../../src/geometry/solid/triangle-mesh.ts";
+import { meshed } from "../../meshed.ts";
 import { circle, moved, raised, rectangle, rounded } from "./recipes.ts";
 
 let kernel: Kernel;
@@ -13,11 +14,7 @@ beforeAll(async () => {
   kernel = await loadKernel();
 });
 
-function meshOf(solid: Solid, chord?: number): TriangleMesh {
-  const outcome = mesh(kernel, solid, chord);
-  if (outcome.kind !== "ok") throw new Error(JSON.stringify(outcome));
-  return outcome.mesh;
-}
+const meshOf = (solid: Solid, chord?: number): TriangleMesh => meshed(kernel, solid, chord);
 
 describe("solids that touch, hang together or leave nothing", () => {
   const box = raised(rectangle(10, 10), 5);

@@ -1,7 +1,6 @@
 import type { Kernel } from "../../../src/geometry/kernel.ts";
 import { rectangle } from "../../../src/geometry/rectangle.ts";
 import { clash } from "../../../src/geometry/solid/clash.ts";
-import { mesh } from "../../../src/geometry/solid/mesh.ts";
 import type { Solid } from "../../../src/geometry/solid/solid.ts";
 import type { TriangleMesh } from "../../../src/geometry/solid/triangle-mesh.ts";
 import type { Spec } from "../../../src/order/spec.ts";
@@ -9,6 +8,7 @@ import { memoryStore } from "../../../src/step/store.ts";
 import { type Model, modelOf } from "../../../src/workshop/model.ts";
 import { jigFiles } from "../../../src/workshop/solids/jigs.ts";
 import type { SolidFile } from "../../../src/workshop/solids/solid-file.ts";
+import { meshed as meshedBy } from "../../meshed.ts";
 import { everyCount, frettedSpec, specOf } from "../../samples.ts";
 
 /** A model with its jigs by name; a jig's mesh is made once. */
@@ -37,11 +37,7 @@ export function madeOf(kernel: () => Kernel, spec: Spec): Made {
 }
 
 /** A solid's mesh as a pack has it; a solid that has none is an error. */
-export function meshed(kernel: Kernel, solid: Solid): TriangleMesh {
-  const made = mesh(kernel, solid, 0.03);
-  if (made.kind !== "ok") throw new Error(JSON.stringify(made));
-  return made.mesh;
-}
+export const meshed = (kernel: Kernel, solid: Solid): TriangleMesh => meshedBy(kernel, solid, 0.03);
 
 /** The specs whose jigs are looked at: by day one of each design, by night every count. Thrift has frets. */
 export const looked = everyCount
